@@ -1,0 +1,17 @@
+package endfloat.units;
+
+/** A unit that is not to be read, with what to do about it. */
+public final class UnitException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final String wayOut;
+
+  public UnitException(String message, String wayOut) {
+    super(message);
+    this.wayOut = wayOut;
+  }
+
+  public String wayOut() {
+    return wayOut;
+  }
+}

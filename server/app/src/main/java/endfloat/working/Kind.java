@@ -1,0 +1,35 @@
+package endfloat.working;
+
+import endfloat.units.Dimension;
+import java.util.List;
+import java.util.Map;
+
+/** What a value is before it has one. */
+public sealed interface Kind {
+
+  /** A number with a dimension; a difference where it is kelvin. */
+  record Quantity(Dimension dimension) implements Kind {}
+
+  /** A point on the temperature scale, kelvin inside. */
+  record Temperature() implements Kind {}
+
+  /** Yes or no. */
+  record Truth() implements Kind {}
+
+  /** A text. */
+  record Words() implements Kind {}
+
+  /**
+   * Several values of one kind, with stations.
+   *
+   * @param axes names of the axes; none for a plain list
+   * @param labels the labels of every element where they are known (readings), else empty
+   */
+  record Series(Kind element, List<String> axes, List<List<String>> labels) implements Kind {}
+
+  /** A record of named results. */
+  record Fields(Map<String, Kind> fields) implements Kind {}
+
+  /** A part built by its constructor, or a list of such parts. */
+  record Parts(String part, boolean list) implements Kind {}
+}

@@ -1,0 +1,16 @@
+package endfloat.working;
+
+import java.util.Collection;
+import java.util.Optional;
+
+/** The names around a line while its kind is found. */
+public interface Scope {
+  /** Kind of a name; empty where no such name exists. A name in error or waiting is not asked for: its reader waits too. */
+  Optional<Kind> kindOf(String name);
+
+  /** All names of the record, for nearest-name hints. */
+  Collection<String> names();
+
+  /** Shown unit of a name, for messages such as "length, mm"; empty where none is declared. */
+  Optional<endfloat.units.Unit> unitOf(String name);
+}
