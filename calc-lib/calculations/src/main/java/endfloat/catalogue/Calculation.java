@@ -7,9 +7,10 @@ import java.util.Optional;
 /**
  * One calculation of the library as every surface sees it.
  *
- * <p>Arguments are passed in the order of {@code parameters} as: {@code Double} in SI (NaN where not given) for QUANTITY,
- * {@code double[]} for LIST, {@link endfloat.units.Indexed} for INDEXED, {@code String} for TEXT and CHOICE (null where not
- * given), and for PARTS a {@code List<Object[]>}, each array the components in order.
+ * <p>Arguments are passed in the order of {@code parameters} as: {@code Double} in SI (NaN where
+ * not given) for QUANTITY, {@code double[]} for LIST, {@link endfloat.units.Indexed} for INDEXED,
+ * {@code String} for TEXT and CHOICE (null where not given), and for PARTS a {@code
+ * List<Object[]>}, each array the components in order.
  *
  * @param name in the working language
  * @param subject last name of its package: thermal, fits, gears ...
@@ -23,7 +24,8 @@ import java.util.Optional;
  * @param formula as {@link endfloat.definition.TypesetAs} gives it
  * @param heavy whether it must run off the edit path
  * @param body the method behind it
- * @param partials exact derivatives: one row a QUANTITY or UNCERTAIN result, one column a QUANTITY argument
+ * @param partials exact derivatives: one row a QUANTITY or UNCERTAIN result, one column a QUANTITY
+ *     argument
  * @param modelError half-width of the model's own error, NaN where not counted
  */
 public record Calculation(
@@ -42,7 +44,10 @@ public record Calculation(
     Optional<Partials> partials,
     Optional<ModelError> modelError) {
 
-  /** The method behind a calculation. Results come in the order of {@code results}: Double, Uncertain, double[], String, Boolean. */
+  /**
+   * The method behind a calculation. Results come in the order of {@code results}: Double,
+   * Uncertain, double[], String, Boolean.
+   */
   @FunctionalInterface
   public interface Body {
     Object[] apply(Object[] arguments, Progress progress);

@@ -8,10 +8,11 @@ import java.util.Optional;
  * @param name in the working language
  * @param description from the Javadoc
  * @param form what kind of value it takes
- * @param unit symbol that names the dimension; "1" for a pure number, {@code <x>} for a unit variable, "" for texts and parts
+ * @param unit symbol that names the dimension; "1" for a pure number, {@code <x>} for a unit
+ *     variable, "" for texts and parts
  * @param range where it is valid
- * @param fallback value if not given, as the language writes it, or {@link endfloat.definition.Default#NOT_GIVEN}; empty where
- *     it must be given
+ * @param fallback value if not given, as the language writes it, or {@link
+ *     endfloat.definition.Default#NOT_GIVEN}; empty where it must be given
  * @param choices texts of an enum, empty for a free text
  * @param part what the list holds, for {@link Form#PARTS}
  */

@@ -6,8 +6,8 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * Value of an argument that was not given, as the working language writes it: {@code "0 deg"}, {@code "\"mean\""}. {@link
- * #NOT_GIVEN} hands NaN (or null for a text) to the method.
+ * Value of an argument that was not given, as the working language writes it: {@code "0 deg"},
+ * {@code "\"mean\""}. {@link #NOT_GIVEN} hands NaN (or null for a text) to the method.
  */
 @Target({ElementType.PARAMETER, ElementType.RECORD_COMPONENT})
 @Retention(RetentionPolicy.CLASS)

@@ -1,8 +1,8 @@
 package endfloat.definition;
 
 /**
- * A value lies outside the range where a calculation holds. The fields are in SI, so that a surface can say it again in the
- * reader's unit.
+ * A value lies outside the range where a calculation holds. The fields are in SI, so that a surface
+ * can say it again in the reader's unit.
  */
 public final class OutOfRangeException extends RefusedException {
   private static final long serialVersionUID = 1L;
@@ -39,7 +39,12 @@ public final class OutOfRangeException extends RefusedException {
         Double.isInfinite(greatest)
             ? "at least " + least
             : Double.isInfinite(least) ? "at most " + greatest : least + " to " + greatest;
-    return quantity + " = " + given + " [SI] is outside " + limits + (wayOut.isEmpty() ? "" : "; " + wayOut);
+    return quantity
+        + " = "
+        + given
+        + " [SI] is outside "
+        + limits
+        + (wayOut.isEmpty() ? "" : "; " + wayOut);
   }
 
   public String quantity() {

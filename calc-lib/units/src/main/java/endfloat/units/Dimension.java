@@ -1,6 +1,9 @@
 package endfloat.units;
 
-/** Rational exponents of length, mass, time, temperature, current and angle. Immutable, compared by value. */
+/**
+ * Rational exponents of length, mass, time, temperature, current and angle. Immutable, compared by
+ * value.
+ */
 public final class Dimension {
   public static final Dimension NONE = new Dimension();
   public static final Dimension LENGTH = new Dimension();
@@ -40,14 +43,17 @@ public final class Dimension {
   }
 
   /**
-   * Whether two values may be added: equal but for angle; where the rest is exactly 1/time, angle equal too (60 rpm is not 60
-   * Hz).
+   * Whether two values may be added: equal but for angle; where the rest is exactly 1/time, angle
+   * equal too (60 rpm is not 60 Hz).
    */
   public boolean same(Dimension other) {
     throw new UnsupportedOperationException();
   }
 
-  /** The trade's word: length, force, pressure, torque or energy, "length per time" where there is no word. */
+  /**
+   * The trade's word: length, force, pressure, torque or energy, "length per time" where there is
+   * no word.
+   */
   public String words() {
     throw new UnsupportedOperationException();
   }

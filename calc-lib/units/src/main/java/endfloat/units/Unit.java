@@ -10,13 +10,18 @@ public interface Unit {
 
   Dimension dimension();
 
-  /** Whether a number in it is a point on a temperature scale (degC, degF); kelvin is a difference. */
+  /**
+   * Whether a number in it is a point on a temperature scale (degC, degF); kelvin is a difference.
+   */
   boolean isTemperaturePoint();
 
   /** The interval of a temperature scale (degC to kelvin); itself for any other. */
   Unit interval();
 
-  /** A decimal text (also a fraction such as {@code 1 15/16}) in this unit to SI, exactly, then rounded once. */
+  /**
+   * A decimal text (also a fraction such as {@code 1 15/16}) in this unit to SI, exactly, then
+   * rounded once.
+   */
   double toSi(String decimal);
 
   double toSi(double value);

@@ -7,7 +7,8 @@ public final class UnitTable {
   private UnitTable() {}
 
   /**
-   * @param text a symbol, an alias, a UCUM code, or a product such as {@code g/(kW.h)}, {@code N.m}, {@code mm^2/s}, {@code 1/K}
+   * @param text a symbol, an alias, a UCUM code, or a product such as {@code g/(kW.h)}, {@code
+   *     N.m}, {@code mm^2/s}, {@code 1/K}
    * @throws UnitException if it is unknown; carries what to do
    */
   public static Unit find(String text) {
@@ -25,5 +26,6 @@ public final class UnitTable {
   }
 
   /** One line of the table. */
-  public record Entry(String symbol, List<String> aliases, String ucum, String meaning, Unit unit) {}
+  public record Entry(
+      String symbol, List<String> aliases, String ucum, String meaning, Unit unit) {}
 }

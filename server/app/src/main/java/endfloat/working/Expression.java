@@ -20,7 +20,10 @@ public sealed interface Expression {
   /** A text in quotes. */
   record Text(Span span, String text) implements Expression {}
 
-  /** {@code true} or {@code false} never stand in the language; truths come from comparisons and results. */
+  /**
+   * {@code true} or {@code false} never stand in the language; truths come from comparisons and
+   * results.
+   */
   record Place(Span span, String name, List<String> fields) implements Expression {}
 
   /**
@@ -28,7 +31,8 @@ public sealed interface Expression {
    *
    * @param nameSpan the name alone
    */
-  record Call(Span span, Span nameSpan, String function, List<Argument> arguments, List<String> fields)
+  record Call(
+      Span span, Span nameSpan, String function, List<Argument> arguments, List<String> fields)
       implements Expression {}
 
   /** One argument of a call; the name is empty for one given by position. */
@@ -38,13 +42,16 @@ public sealed interface Expression {
   record Unary(Span span, UnaryOperator operator, Expression operand) implements Expression {}
 
   /** Two operands and what stands between. */
-  record Binary(Span span, BinaryOperator operator, Expression left, Expression right) implements Expression {}
+  record Binary(Span span, BinaryOperator operator, Expression left, Expression right)
+      implements Expression {}
 
   /** {@code a < b <= c}: operators.size() == operands.size() - 1. */
-  record Comparison(Span span, List<Expression> operands, List<Comparator> operators) implements Expression {}
+  record Comparison(Span span, List<Expression> operands, List<Comparator> operators)
+      implements Expression {}
 
   /** {@code if c then a or b}. */
-  record Conditional(Span span, Expression condition, Expression then, Expression otherwise) implements Expression {}
+  record Conditional(Span span, Expression condition, Expression then, Expression otherwise)
+      implements Expression {}
 
   /** {@code [a, b, c]}. */
   record Listing(Span span, List<Expression> elements) implements Expression {}

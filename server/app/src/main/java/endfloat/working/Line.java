@@ -39,8 +39,11 @@ public sealed interface Line {
   /** {@code [mm]} after the name. */
   record DeclaredUnit(Span span, String text, Unit unit) {}
 
-  /** {@code ± half (k = coverage, dof = degrees)}; coverage 2 and infinite degrees where not said. */
-  record Spread(Span span, Expression half, Optional<Expression> coverage, Optional<Expression> degrees) {}
+  /**
+   * {@code ± half (k = coverage, dof = degrees)}; coverage 2 and infinite degrees where not said.
+   */
+  record Spread(
+      Span span, Expression half, Optional<Expression> coverage, Optional<Expression> degrees) {}
 
   /** {@code solve left = right, ... for x between low and high, ...}. */
   record Solve(Span span, List<Equation> equations, List<Unknown> unknowns) {}
@@ -70,6 +73,13 @@ public sealed interface Line {
       implements Line {}
 
   /** {@code correlate a, b: 0.8}. */
-  record Correlate(Span span, String first, Span firstSpan, String second, Span secondSpan, Expression coefficient, String comment)
+  record Correlate(
+      Span span,
+      String first,
+      Span firstSpan,
+      String second,
+      Span secondSpan,
+      Expression coefficient,
+      String comment)
       implements Line {}
 }

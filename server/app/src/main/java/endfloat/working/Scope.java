@@ -5,7 +5,10 @@ import java.util.Optional;
 
 /** The names around a line while its kind is found. */
 public interface Scope {
-  /** Kind of a name; empty where no such name exists. A name in error or waiting is not asked for: its reader waits too. */
+  /**
+   * Kind of a name; empty where no such name exists. A name in error or waiting is not asked for:
+   * its reader waits too.
+   */
   Optional<Kind> kindOf(String name);
 
   /** All names of the record, for nearest-name hints. */
