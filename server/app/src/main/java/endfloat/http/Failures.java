@@ -1,0 +1,75 @@
+package endfloat.http;
+
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** Turns every failure into a status, what is wrong and what to do; a stack trace only into the log. */
+final class Failures {
+  private static final Logger LOG = Logger.getLogger(Failures.class.getName());
+
+  private Failures() {}
+
+  static void addTo(RoutesConfig routes) {
+    routes.exception(
+        RequestRefusedException.class,
+        (e, ctx) -> answer(ctx, e.status(), e.getMessage(), e.wayOut()));
+    routes.exception(
+        JacksonException.class,
+        (e, ctx) -> answer(ctx, 400, "The request is not JSON: " + e.getOriginalMessage() + ".", "Send well-formed JSON."));
+    routes.exception(
+        HttpResponseException.class,
+        (e, ctx) -> answer(ctx, e.getStatus(), sentenceOf(e.getStatus()), wayOutOf(e.getStatus())));
+    routes.exception(
+        Exception.class,
+        (e, ctx) -> {
+          LOG.log(Level.SEVERE, "failed: " + ctx.method() + " " + ctx.path(), e);
+          answer(ctx, 500, sentenceOf(500), wayOutOf(500));
+        });
+  }
+
+  /** The page gets JSON; a person who opened an address gets a page of words. */
+  static void answer(Context ctx, int status, String message, String wayOut) {
+    ctx.status(status);
+    if (wantsPage(ctx)) {
+      ctx.contentType("text/html; charset=utf-8");
+      ctx.result(MessagePage.html(message, wayOut, SecurityHeaders.allowPage(ctx)));
+    } else {
+      ctx.contentType("application/json; charset=utf-8");
+      ctx.result(json(message, wayOut).toString());
+    }
+  }
+
+  static ObjectNode json(String message, String wayOut) {
+    return JsonNodeFactory.instance.objectNode().put("message", message).put("wayOut", wayOut);
+  }
+
+  private static boolean wantsPage(Context ctx) {
+    String accept = ctx.header("Accept");
+    return accept != null && accept.contains("text/html") && !ctx.path().startsWith("/api/");
+  }
+
+  private static String sentenceOf(int status) {
+    return switch (status) {
+      case 404 -> "There is nothing at this address.";
+      case 405 -> "This address does not take that kind of request.";
+      case 413 -> "The upload is larger than 32 MB.";
+      case 500 -> "The server failed on this request; nothing was changed by it.";
+      default -> "The request was refused.";
+    };
+  }
+
+  private static String wayOutOf(int status) {
+    return switch (status) {
+      case 404 -> "Go back to the shelf.";
+      case 413 -> "Send a smaller file.";
+      case 500 -> "Try again; what endfloat printed where it was started says more.";
+      default -> "Load the page again.";
+    };
+  }
+}

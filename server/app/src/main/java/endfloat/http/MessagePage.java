@@ -1,0 +1,33 @@
+package endfloat.http;
+
+/** A page that holds one message and needs nothing else, not even the style sheet. */
+final class MessagePage {
+  private MessagePage() {}
+
+  static String html(String message, String wayOut, String nonce) {
+    return """
+        <!doctype html>
+        <html lang="en-GB">
+        <meta charset="utf-8">
+        <meta name="viewport" content="width=device-width">
+        <title>Endfloat</title>
+        <style nonce="%s">
+          body { margin: 15vh auto; max-width: 34em; padding: 0 1em; font: 1.05rem/1.5 serif; }
+          h1 { font-size: 1.2rem; }
+          @media (prefers-color-scheme: dark) { body { background: #14202b; color: #dfe6ea; } }
+        </style>
+        <main>
+          <h1>%s</h1>
+          <p>%s</p>
+        </main>
+        """
+        .formatted(nonce, escaped(message), escaped(wayOut));
+  }
+
+  static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+}

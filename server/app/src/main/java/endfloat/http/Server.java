@@ -1,0 +1,95 @@
+package endfloat.http;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** The running server. */
+public final class Server implements AutoCloseable {
+  static final int UPLOAD_LIMIT = 32_000_000;
+  static final int MESSAGE_LIMIT = 4_000_000;
+
+  /** Held here, because the logging of the JDK forgets the level of a logger nobody holds. */
+  private static final List<Logger> QUIET =
+      List.of(Logger.getLogger("org.eclipse.jetty"), Logger.getLogger("io.javalin"));
+
+  private final Javalin javalin;
+  private final Settings settings;
+
+  private Server(Javalin javalin, Settings settings) {
+    this.javalin = javalin;
+    this.settings = settings;
+  }
+
+  /**
+   * How to serve.
+   *
+   * @param host address to listen on; 127.0.0.1 keeps it on this machine
+   * @param port 0 for any free one
+   * @param token key of the opening link
+   * @param allowed further names or origins it may be spoken to under
+   */
+  public record Settings(String host, int port, String token, List<String> allowed) {}
+
+  /** Starts and returns once requests are answered. */
+  public static Server start(Settings settings) {
+    QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+    List<String> names = new ArrayList<>(Hosts.LOOPBACK);
+    names.addAll(settings.allowed());
+    Guard guard = new Guard(new Hosts(names), settings.token());
+    WebFolder page = WebFolder.ofPage();
+    Javalin javalin =
+        Javalin.create(
+            config -> {
+              limits(config, settings);
+              config.routes.before(guard);
+              config.routes.wsBeforeUpgrade(guard);
+              Failures.addTo(config.routes);
+              new Pages(page).addTo(config.routes);
+              new PageFiles(page, WebFolder.ofModules()).addTo(config.routes);
+            });
+    return new Server(javalin.start(), settings);
+  }
+
+  private static void limits(JavalinConfig config, Settings settings) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.startup.startupWatcherEnabled = false;
+    config.jetty.host = settings.host();
+    config.jetty.port = settings.port();
+    config.jetty.threadPool = new QueuedThreadPool(64, 4);
+    config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+    config.jetty.multipartConfig.maxFileSize(UPLOAD_LIMIT, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxTotalRequestSize(UPLOAD_LIMIT, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxInMemoryFileSize(UPLOAD_LIMIT, SizeUnit.BYTES);
+    config.jetty.modifyWebSocketServletFactory(
+        sockets -> {
+          sockets.setMaxTextMessageSize(MESSAGE_LIMIT);
+          sockets.setIdleTimeout(Duration.ofMinutes(10));
+        });
+    config.http.maxRequestSize = UPLOAD_LIMIT;
+    config.http.compressionStrategy = CompressionStrategy.GZIP;
+  }
+
+  /** The port it listens on. */
+  public int port() {
+    return javalin.port();
+  }
+
+  /** The link that lets a browser in. */
+  public String link() {
+    return "http://127.0.0.1:" + port() + "/?" + Guard.TOKEN + "=" + settings.token();
+  }
+
+  @Override
+  public void close() {
+    javalin.stop();
+  }
+}
