@@ -9,7 +9,9 @@ import io.javalin.http.HttpResponseException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
-/** Turns every failure into a status, what is wrong and what to do; a stack trace only into the log. */
+/**
+ * Turns every failure into a status, what is wrong and what to do; a stack trace only into the log.
+ */
 final class Failures {
   private static final Logger LOG = Logger.getLogger(Failures.class.getName());
 
@@ -21,7 +23,12 @@ final class Failures {
         (e, ctx) -> answer(ctx, e.status(), e.getMessage(), e.wayOut()));
     routes.exception(
         JacksonException.class,
-        (e, ctx) -> answer(ctx, 400, "The request is not JSON: " + e.getOriginalMessage() + ".", "Send well-formed JSON."));
+        (e, ctx) ->
+            answer(
+                ctx,
+                400,
+                "The request is not JSON: " + e.getOriginalMessage() + ".",
+                "Send well-formed JSON."));
     routes.exception(
         HttpResponseException.class,
         (e, ctx) -> answer(ctx, e.getStatus(), sentenceOf(e.getStatus()), wayOutOf(e.getStatus())));

@@ -16,7 +16,9 @@ final class ImportMap {
     this.json = json;
   }
 
-  /** Reads the map of every jar on the class path; sorted, so that the page is the same each time. */
+  /**
+   * Reads the map of every jar on the class path; sorted, so that the page is the same each time.
+   */
   static ImportMap ofClassPath() {
     ObjectMapper mapper = new ObjectMapper();
     TreeMap<String, String> imports = new TreeMap<>();

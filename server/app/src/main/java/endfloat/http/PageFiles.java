@@ -39,7 +39,9 @@ final class PageFiles {
                 () ->
                     new RequestRefusedException(
                         404, "There is no such file.", "Go back to the shelf."));
-    ctx.header("Cache-Control", caching).header("ETag", file.etag()).header("Vary", "Accept-Encoding");
+    ctx.header("Cache-Control", caching)
+        .header("ETag", file.etag())
+        .header("Vary", "Accept-Encoding");
     if (file.etag().equals(ctx.header("If-None-Match"))) {
       ctx.status(304);
       return;

@@ -1,6 +1,8 @@
 package endfloat.http;
 
-/** A request that is not carried out: what is wrong and what to do, with the status that says so. */
+/**
+ * A request that is not carried out: what is wrong and what to do, with the status that says so.
+ */
 final class RequestRefusedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -26,7 +26,8 @@ final class WebFolder {
 
   static WebFolder ofPage() {
     String folder = System.getProperty("endfloat.web", "");
-    return new WebFolder("web/", folder.isEmpty() ? Optional.empty() : Optional.of(Path.of(folder)));
+    return new WebFolder(
+        "web/", folder.isEmpty() ? Optional.empty() : Optional.of(Path.of(folder)));
   }
 
   /** The modules of others, out of the jars that Maven fetched. */

@@ -1,0 +1,74 @@
+package endfloat.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ParameterException;
+
+/** {@code endfloat [command]}; without a command it serves the shelf. */
+@Command(
+    name = "endfloat",
+    version = "Endfloat 0.1.0",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Readings of an engine, workings with units and uncertainty, verdicts against limits.",
+      "Without a command: serves your records and opens the shelf in the browser."
+    },
+    footer = {
+      "",
+      "Exit code: 0 done, 1 a verdict is outside or figures disagree, 2 the input cannot be used."
+    })
+public final class Endfloat implements Callable<Integer> {
+  private final Streams streams;
+  @Mixin private ServeOptions options = new ServeOptions();
+
+  private Endfloat(Streams streams) {
+    this.streams = streams;
+  }
+
+  /** Runs one command and ends the process with its exit code. */
+  public static void main(String[] arguments) {
+    System.exit(run(Streams.ofProcess(), arguments));
+  }
+
+  /** Runs one command on these streams; never throws and prints no stack trace. */
+  static int run(Streams streams, String... arguments) {
+    CommandLine line = new CommandLine(new Endfloat(streams));
+    line.addSubcommand(new Serve(streams));
+    line.setOut(new java.io.PrintWriter(streams.out(), true));
+    line.setErr(new java.io.PrintWriter(streams.err(), true));
+    line.setParameterExceptionHandler((e, given) -> misused(e));
+    line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, streams));
+    int code = line.execute(arguments);
+    streams.out().flush();
+    return code;
+  }
+
+  @Override
+  public Integer call() {
+    return Serve.serve(options, streams);
+  }
+
+  private static int misused(ParameterException e) {
+    CommandLine command = e.getCommandLine();
+    command.getErr().println("endfloat: " + e.getMessage());
+    command.getErr().println("See " + command.getCommandSpec().qualifiedName() + " --help.");
+    return Exit.BAD_INPUT;
+  }
+
+  private static int failed(Exception e, Streams streams) {
+    if (e instanceof BadInputException bad) {
+      streams.err().println("endfloat: " + bad.getMessage());
+      streams.err().println(bad.wayOut());
+      return Exit.BAD_INPUT;
+    }
+    if (Boolean.getBoolean("endfloat.trace")) {
+      e.printStackTrace(streams.err());
+    }
+    streams.err().println("endfloat: this failed inside the program: " + e);
+    streams.err().println("Nothing was written. Please report it with the command you gave.");
+    return Exit.BAD_INPUT;
+  }
+}

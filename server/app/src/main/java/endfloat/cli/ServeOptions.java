@@ -1,0 +1,38 @@
+package endfloat.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** What {@code serve} can be told. */
+final class ServeOptions {
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      defaultValue = "8117",
+      description = "Port to serve on; 0 takes any free one (default: ${DEFAULT-VALUE}).")
+  int port;
+
+  @Option(
+      names = "--host",
+      paramLabel = "ADDRESS",
+      defaultValue = "127.0.0.1",
+      description = "Address to listen on; by default this machine only.")
+  String host;
+
+  @Option(
+      names = "--allow-host",
+      paramLabel = "NAME",
+      description = "A further name, or origin with scheme, that browsers may use for this server.")
+  List<String> allowed = new ArrayList<>();
+
+  @Option(
+      names = "--shelf",
+      paramLabel = "DIR",
+      description = "Folder of the records (default: Endfloat in your home folder).")
+  Path shelf;
+
+  @Option(names = "--no-browser", description = "Only print the link.")
+  boolean noBrowser;
+}
