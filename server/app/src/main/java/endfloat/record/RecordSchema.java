@@ -1,0 +1,119 @@
+package endfloat.record;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import endfloat.record.RecordException.Reason;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The schema of a record, {@code record.schema.json}: every read and write passes it. */
+public final class RecordSchema {
+  private static final int MOST_PROBLEMS = 50;
+
+  private RecordSchema() {}
+
+  /** Loaded on first need: it costs half a second, which the first page need not wait for. */
+  private static final class Loaded {
+    static final String TEXT = text();
+    static final SchemaRegistry REGISTRY =
+        SchemaRegistry.withDefaultDialect(
+            SpecificationVersion.DRAFT_2020_12,
+            registry -> registry.schemas(Map.of("urn:endfloat:record:1", TEXT)));
+    static final Schema RECORD = REGISTRY.getSchema(SchemaLocation.of("urn:endfloat:record:1"));
+    static final Map<String, Schema> BLOCKS = new HashMap<>();
+
+    static synchronized Schema block(String name) {
+      return BLOCKS.computeIfAbsent(
+          name,
+          any -> REGISTRY.getSchema(SchemaLocation.of("urn:endfloat:record:1#/$defs/" + name)));
+    }
+
+    private static String text() {
+      try (InputStream in = RecordSchema.class.getResourceAsStream("record.schema.json")) {
+        return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      } catch (IOException e) {
+        throw new UncheckedIOException("the schema comes with the program", e);
+      }
+    }
+  }
+
+  /** The schema itself, as it ships. */
+  public static String text() {
+    return Loaded.TEXT;
+  }
+
+  /**
+   * @return the tree, known to be a record
+   * @throws RecordException with every problem, each naming its place in words
+   */
+  static ObjectNode checked(JsonNode tree) {
+    List<String> problems = new ArrayList<>();
+    for (Error error : Loaded.RECORD.validate(tree)) {
+      problems.add(ProblemWords.of(tree, error));
+    }
+    if (problems.isEmpty()) {
+      problems.addAll(doubles(tree));
+    }
+    refuse(problems);
+    return (ObjectNode) tree;
+  }
+
+  /** Checks one clause, given the record that will hold it, so that its number can be named. */
+  static void checkCell(JsonNode tree, String pointer, JsonNode cell) {
+    check(tree, pointer, cell, "cell");
+  }
+
+  /** Checks one block: {@code title_block}, {@code settings}, or an instrument or part. */
+  static void check(JsonNode tree, String pointer, JsonNode block, String definition) {
+    List<String> problems = new ArrayList<>();
+    for (Error error : Loaded.block(definition).validate(block)) {
+      problems.add(ProblemWords.of(tree, pointer, error));
+    }
+    refuse(problems);
+  }
+
+  private static void refuse(List<String> problems) {
+    List<String> distinct = problems.stream().distinct().limit(MOST_PROBLEMS).toList();
+    if (!distinct.isEmpty()) {
+      String more = distinct.size() == 1 ? "" : " (and " + (distinct.size() - 1) + " more)";
+      throw new RecordException(Reason.NOT_A_RECORD, distinct.get(0) + more, distinct, null);
+    }
+  }
+
+  /** What a schema cannot say: ids that stand twice. */
+  private static List<String> doubles(JsonNode tree) {
+    List<String> problems = new ArrayList<>();
+    cellIds(tree.path("cells"), new HashSet<>(), problems);
+    for (String register : List.of("instruments", "parts")) {
+      Set<String> seen = new HashSet<>();
+      for (JsonNode one : tree.path(register)) {
+        if (!seen.add(Texts.text(one, "id"))) {
+          problems.add("two " + register + " have the id " + Texts.text(one, "id"));
+        }
+      }
+    }
+    return problems;
+  }
+
+  private static void cellIds(JsonNode cells, Set<String> seen, List<String> problems) {
+    for (JsonNode cell : cells) {
+      if (!seen.add(Texts.text(cell, "id"))) {
+        problems.add("two clauses have the id " + Texts.text(cell, "id"));
+      }
+      cellIds(cell.path("cells"), seen, problems);
+    }
+  }
+}
