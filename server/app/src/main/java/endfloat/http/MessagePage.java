@@ -11,17 +11,19 @@ final class MessagePage {
         <meta charset="utf-8">
         <meta name="viewport" content="width=device-width">
         <title>Endfloat</title>
-        <style nonce="%s">
+        <style nonce="{nonce}">
           body { margin: 15vh auto; max-width: 34em; padding: 0 1em; font: 1.05rem/1.5 serif; }
           h1 { font-size: 1.2rem; }
           @media (prefers-color-scheme: dark) { body { background: #14202b; color: #dfe6ea; } }
         </style>
         <main>
-          <h1>%s</h1>
-          <p>%s</p>
+          <h1>{message}</h1>
+          <p>{wayOut}</p>
         </main>
         """
-        .formatted(nonce, escaped(message), escaped(wayOut));
+        .replace("{nonce}", nonce)
+        .replace("{message}", escaped(message))
+        .replace("{wayOut}", escaped(wayOut));
   }
 
   static String escaped(String text) {
