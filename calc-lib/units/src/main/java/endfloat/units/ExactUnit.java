@@ -76,12 +76,15 @@ final class ExactUnit implements Unit {
 
   @Override
   public double toSi(String decimal) {
-    NumberText number = NumberText.read(decimal);
+    return toSi(NumberText.read(decimal));
+  }
+
+  double toSi(NumberText number) {
     BigDecimal si = si(number.numerator(), new BigDecimal(number.denominator()));
     double value = si.doubleValue();
     if (Double.isInfinite(value) || (value == 0 && si.signum() != 0)) {
       throw new UnitException(
-          decimal.strip() + " " + symbol + " is beyond the numbers that can be reckoned with",
+          number.value().toString() + " " + symbol + " is beyond what can be reckoned with",
           "check the exponent");
     }
     return value;

@@ -1,6 +1,6 @@
 package endfloat.units;
 
-/** A unit that is not to be read, with what to do about it. */
+/** A unit or a number in a unit that cannot be read, with what to do about it. */
 public final class UnitException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
