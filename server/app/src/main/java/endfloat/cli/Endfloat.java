@@ -1,5 +1,7 @@
 package endfloat.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -37,8 +39,8 @@ public final class Endfloat implements Callable<Integer> {
   static int run(Streams streams, String... arguments) {
     CommandLine line = new CommandLine(new Endfloat(streams));
     line.addSubcommand(new Serve(streams));
-    line.setOut(new java.io.PrintWriter(streams.out(), true));
-    line.setErr(new java.io.PrintWriter(streams.err(), true));
+    line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
+    line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setParameterExceptionHandler((e, given) -> misused(e));
     line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, streams));
     int code = line.execute(arguments);

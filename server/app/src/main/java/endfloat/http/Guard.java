@@ -52,7 +52,7 @@ final class Guard implements Handler {
     if (isOpenToAll(ctx.path()) || isSame(ctx.cookie(cookieName(port)))) {
       return;
     }
-    if (ctx.method() == HandlerType.GET && isSame(ctx.queryParam(TOKEN))) {
+    if (ctx.method().equals(HandlerType.GET) && isSame(ctx.queryParam(TOKEN))) {
       letIn(ctx, port);
       return;
     }

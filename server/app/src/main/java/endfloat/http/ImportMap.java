@@ -3,6 +3,7 @@ package endfloat.http;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URL;
 import java.util.Collections;
@@ -25,8 +26,10 @@ final class ImportMap {
     try {
       ClassLoader loader = ImportMap.class.getClassLoader();
       for (URL url : Collections.list(loader.getResources("META-INF/importmap.json"))) {
-        JsonNode map = mapper.readTree(url).path("imports");
-        map.properties().forEach(entry -> imports.put(entry.getKey(), entry.getValue().asText()));
+        try (InputStream in = url.openStream()) {
+          JsonNode map = mapper.readTree(in).path("imports");
+          map.properties().forEach(entry -> imports.put(entry.getKey(), entry.getValue().asText()));
+        }
       }
       return new ImportMap(mapper.writeValueAsString(Collections.singletonMap("imports", imports)));
     } catch (IOException e) {
