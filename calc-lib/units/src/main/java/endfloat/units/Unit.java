@@ -1,7 +1,7 @@
 package endfloat.units;
 
 /** A unit of the table or a product of such units. */
-public interface Unit {
+public sealed interface Unit permits ExactUnit {
   /** As it was asked for: {@code lbf.ft}, {@code 1/K}. */
   String symbol();
 

@@ -220,7 +220,7 @@ final class UnitText {
       case '{' ->
           new UnitException(
               "\"" + text + "\" has a remark in braces, which counts as 1",
-              "leave it out; a revolution is rev, so a speed is rev/min");
+              "leave it out, a revolution is rev, so a speed is rev/min");
       case '(' ->
           new UnitException(
               "\"" + text + "\" has a bracket that does not follow a stroke",

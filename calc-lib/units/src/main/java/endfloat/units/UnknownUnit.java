@@ -10,7 +10,7 @@ final class UnknownUnit {
       "whether a pressure is gauge or absolute cannot be told from the unit, and the air pressure of"
           + " the day is between them";
 
-  private static final String POUND = "lb is a mass; the pound of force is lbf";
+  private static final String POUND = "lb is a mass, the pound of force is lbf";
 
   /** Symbols refused on purpose: what they are, and what to write. */
   private static final Map<String, String[]> REFUSED =
@@ -25,6 +25,10 @@ final class UnknownUnit {
               "ton", "\"ton\" is three masses", "write t, ton_UK (2240 lb) or ton_US (2000 lb)"),
           refused(
               "tonf", "\"tonf\" is two forces", "write tonf_UK (2240 lbf) or tonf_US (2000 lbf)"),
+          refused(
+              "tsi",
+              "\"tsi\" counts long tons in Britain and short tons in America, 12 % apart",
+              "write tonf_UK/in^2 or tonf_US/in^2"),
           refused("cal", "\"cal\" is two calories", "write cal_th (4.184 J) or cal_IT (4.1868 J)"),
           refused("kcal", "\"kcal\" is two calories", "write kcal_th or kcal_IT"),
           refused("psig", PRESSURE, gauge("psi")),

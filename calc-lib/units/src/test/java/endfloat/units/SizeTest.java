@@ -1,0 +1,56 @@
+package endfloat.units;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Sizes as the bench says them; the inch is 25.4 mm (SP 811, B.8). */
+class SizeTest {
+  private static final Unit FIELD = UnitTable.find("mm");
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '`',
+      value = {
+        "2.1235 in; 0.0539369; in",
+        "2.1235; 0.0021235; mm",
+        "1 15/16 in; 0.0492125; in",
+        "12 thou; 0.0003048; thou",
+        ".0015in; 0.0000381; in",
+        "2.5\"; 0.0635; in",
+        "2'; 0.6096; ft",
+        "5 ft 2 1/2 in; 1.5875; in",
+        "5' 2.5\"; 1.5875; in",
+        "-1 ft 6 in; -0.4572; in",
+        "85 degC; 358.15; degC",
+        "40 lbf.ft; 54.232717933256016; lbf.ft"
+      })
+  void isRead(String typed, double si, String unit) {
+    Size size = Size.read(typed, FIELD);
+    assertEquals(si, size.si(), Math.abs(si) * 1e-15);
+    assertEquals(unit, size.unit().symbol());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "worn; \"worn\" is not a size; write a number and its unit, such as 2.1235 in",
+        "5 ft 13 in; 13 in after feet is not below 12 in; write the size in inches",
+        "12 thuo; \"thuo\" is not a unit; nearest: thou, ftH2O"
+      })
+  void isRefused(String typed, String message, String wayOut) {
+    UnitException e = assertThrows(UnitException.class, () -> Size.read(typed, FIELD));
+    assertEquals(message, e.getMessage());
+    assertEquals(wayOut, e.wayOut());
+  }
+
+  @Test
+  void commaIsRefusedAsTheTwoThingsItCanMean() {
+    assertThrows(UnitException.class, () -> Size.read("1,250 mm", FIELD));
+  }
+}
