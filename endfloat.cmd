@@ -18,7 +18,7 @@ if not exist "%APP%\endfloat.stamp" (
     echo endfloat: no Maven was found. Install Maven, version 3.8 or later, and start again. 1>&2
     exit /b 2
   )
-  echo First start: fetching libraries and building Endfloat. This takes 2 to 5 minutes, once. 1>&2
+  echo First start: fetching libraries and building Endfloat. This takes one to five minutes, once. 1>&2
   echo After a change of the sources delete server\app\target\endfloat.stamp to build again. 1>&2
   pushd "%ROOT%"
   call mvn -B -ntp -q -DskipTests -pl server/app -am package 1>&2
