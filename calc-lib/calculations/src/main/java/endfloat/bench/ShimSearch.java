@@ -229,7 +229,7 @@ final class ShimSearch {
       for (int j = 0; j < second.size; j++) {
         long miss = Math.max(first.sums[i], second.sums[j]);
         int count = first.pieces[i] + second.pieces[j];
-        if (miss > worst || miss == worst && second.sums[j] == worst && count >= pieces) {
+        if (miss > worst || (second.sums[j] == worst && count >= pieces)) {
           break;
         }
         boolean better = miss < worst || count < pieces;

@@ -40,7 +40,7 @@ public final class InchFit {
       double greatest) {
 
     static Row parse(String line) {
-      String[] words = line.split(" ");
+      String[] words = line.split(" ", -1);
       double[] numbers = new double[7];
       for (int i = 0; i < 7; i++) {
         numbers[i] = Double.parseDouble(words[i + 1]);

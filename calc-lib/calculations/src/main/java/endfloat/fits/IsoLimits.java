@@ -81,10 +81,16 @@ public final class IsoLimits {
   /**
    * Limits of size as the drawing writes them: {@code iso_limits("25 H7")}.
    *
+   * <p>A call of iso_limits with a text first is this calculation.
+   *
    * @param designation size in mm (or in, said so), letter and grade
    * @throws RefusedException as for {@link #isoLimits(double, String)}
    */
-  public static LimitsOfSize isoLimits(String designation) {
+  @Calculates(
+      source = SOURCE,
+      cautions = AT_20_DEGC,
+      terms = {"tolerance", "limits and fits", "25 H7"})
+  public static LimitsOfSize isoLimitsText(String designation) {
     SizedClass sized = SizedClass.parse(designation);
     return isoLimits(sized.size(), sized.designation());
   }
@@ -134,10 +140,16 @@ public final class IsoLimits {
   /**
    * Extreme clearances as the drawing writes the fit: {@code iso_fit("25 H7/g6")}.
    *
+   * <p>A call of iso_fit with a text first is this calculation.
+   *
    * @param designation size in mm (or in, said so), then hole/shaft
    * @throws RefusedException as for {@link #isoFit(double, String)}
    */
-  public static Fit isoFit(String designation) {
+  @Calculates(
+      source = SOURCE + "; clearance = size of the hole less size of the shaft",
+      cautions = AT_20_DEGC,
+      terms = {"limits and fits", "clearance", "interference", "25 H7/g6"})
+  public static Fit isoFitText(String designation) {
     SizedClass sized = SizedClass.parse(designation);
     return isoFit(sized.size(), sized.designation());
   }

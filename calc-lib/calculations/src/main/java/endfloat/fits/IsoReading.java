@@ -24,7 +24,7 @@ record IsoReading(double[] sizes, Map<String, double[]> rows) {
     double[] sizes = new double[0];
     Map<String, double[]> rows = new LinkedHashMap<>();
     for (String line : lines(file)) {
-      String[] words = line.split(" ");
+      String[] words = line.split(" ", -1);
       double[] values = new double[words.length - 1];
       for (int i = 0; i < values.length; i++) {
         values[i] = words[i + 1].equals("-") ? Double.NaN : Double.parseDouble(words[i + 1]);

@@ -39,7 +39,7 @@ final class IsoTables {
     this.first = first;
     this.firstGrades = firstGrades;
     for (String line : IsoReading.lines("iso-286-deviations-third.txt")) {
-      String[] words = line.split(" ");
+      String[] words = line.split(" ", -1);
       third.put(words[0] + " " + words[1], Double.parseDouble(words[2]));
     }
   }

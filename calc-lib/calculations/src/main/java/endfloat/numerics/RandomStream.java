@@ -7,7 +7,7 @@ package endfloat.numerics;
  */
 public final class RandomStream {
   private static final int LAYERS = 256;
-  private static final double TAIL = 3.6541528853610088;
+  private static final double TAIL = 3.654152885361009;
   private static final double[] X = new double[LAYERS + 1];
   private static final double[] Y = new double[LAYERS + 1];
 

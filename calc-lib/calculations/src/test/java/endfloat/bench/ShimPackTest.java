@@ -32,7 +32,7 @@ class ShimPackTest {
     for (int i = 0; i < stock.length; i++) {
       choices *= packs + 1;
     }
-    for (long choice = 0; choice < choices; choice++) {
+    for (long choice = 0L; choice < choices; choice++) {
       long[] sums = new long[packs];
       int[] counts = new int[packs];
       long rest = choice;

@@ -40,17 +40,17 @@ class IsoLimitsTest {
 
   @Test
   void readsSizeAndClassInOneText() {
-    assertEquals(IsoLimits.isoLimits(0.025, "H7"), IsoLimits.isoLimits("25 H7"));
-    assertEquals(IsoLimits.isoLimits(0.025, "H7"), IsoLimits.isoLimits("25 mm H7"));
-    assertEquals(IsoLimits.isoLimits(0.0254, "js6"), IsoLimits.isoLimits("1 in js6"));
-    assertEquals(IsoLimits.isoFit(0.05, "H7/p6"), IsoLimits.isoFit("50 H7/p6"));
+    assertEquals(IsoLimits.isoLimits(0.025, "H7"), IsoLimits.isoLimitsText("25 H7"));
+    assertEquals(IsoLimits.isoLimits(0.025, "H7"), IsoLimits.isoLimitsText("25 mm H7"));
+    assertEquals(IsoLimits.isoLimits(0.0254, "js6"), IsoLimits.isoLimitsText("1 in js6"));
+    assertEquals(IsoLimits.isoFit(0.05, "H7/p6"), IsoLimits.isoFitText("50 H7/p6"));
   }
 
   @Test
   void refusesWithTheReason() {
     assertEquals(
         "\"25\" is no size with its tolerance class; write it like \"25 H7\"",
-        refusal(() -> IsoLimits.isoLimits("25")));
+        refusal(() -> IsoLimits.isoLimitsText("25")));
     assertEquals(
         "\"Q7\" is no tolerance class of ISO 286; write a letter and a grade, such as H7 for a hole"
             + " or g6 for a shaft",
