@@ -107,14 +107,14 @@ public final class DialReadings {
 
   /**
    * Angle between two coupling faces from the difference of the gaps across a diameter: {@code θ =
-   * g/D}.
+   * atan(g/D)}.
    *
    * @param gapDifference g, gap on one side less gap on the other
    * @param diameter D, on which the gaps were taken
    * @return angle, positive where the first gap is the larger
    */
   @Calculates(
-      source = "derived: small angle, difference of gaps over diameter",
+      source = "derived: tangent = difference of gaps over diameter",
       cautions =
           "Take the gaps at two places half a turn apart with both shafts turned together, or faces"
               + " that run out count as an angle.",
@@ -123,11 +123,12 @@ public final class DialReadings {
   @In("deg")
   public static double gapAngle(
       @In("mm") double gapDifference, @In("mm") @Range("> 0 mm") double diameter) {
-    return gapDifference / diameter;
+    return StrictMath.atan(gapDifference / diameter);
   }
 
   /** Of {@link #gapAngle}. */
   public static double[][] gapAnglePartials(double gapDifference, double diameter) {
-    return new double[][] {{1 / diameter, -gapDifference / (diameter * diameter)}};
+    double squares = diameter * diameter + gapDifference * gapDifference;
+    return new double[][] {{diameter / squares, -gapDifference / squares}};
   }
 }
