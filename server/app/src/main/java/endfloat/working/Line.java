@@ -57,8 +57,9 @@ public sealed interface Line {
   /**
    * {@code limit place: low .. high "authority" (condition: "hot", state: "new", rule: "simple")}.
    *
-   * @param low empty for {@code at most}
-   * @param high empty for {@code at least}
+   * @param low empty for {@code at most} and for ±
+   * @param high empty for {@code at least} and for ±
+   * @param tolerance {@code nominal ± half}, an exact tolerance
    * @param authority empty text where none is given (prints "engineer's own")
    * @param notes condition, state, rule
    */
@@ -67,10 +68,14 @@ public sealed interface Line {
       Expression.Place place,
       Optional<Expression> low,
       Optional<Expression> high,
+      Optional<Tolerance> tolerance,
       String authority,
       Map<String, String> notes,
       String comment)
       implements Line {}
+
+  /** {@code nominal ± half} in a limit. */
+  record Tolerance(Expression nominal, Expression half) {}
 
   /** {@code correlate a, b: 0.8}. */
   record Correlate(

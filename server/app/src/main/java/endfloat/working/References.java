@@ -3,7 +3,7 @@ package endfloat.working;
 import java.util.LinkedHashSet;
 import java.util.Set;
 
-/** Which names an expression reads. */
+/** Which names a line or an expression reads. */
 public final class References {
   private References() {}
 
@@ -13,9 +13,60 @@ public final class References {
     return names;
   }
 
+  /**
+   * Every name that a line reads. The unknowns of a solve are not read but given, so they are left
+   * out here even where the equations write them.
+   */
+  public static Set<String> of(Line line) {
+    Set<String> names = new LinkedHashSet<>();
+    if (line instanceof Line.Definition definition) {
+      definition.value().ifPresent(v -> collect(v, names));
+      definition.spread().ifPresent(s -> collectSpread(s, names));
+      definition.solve().ifPresent(s -> collectSolve(s, names));
+    } else if (line instanceof Line.Limit limit) {
+      collect(limit.place(), names);
+      limit.low().ifPresent(e -> collect(e, names));
+      limit.high().ifPresent(e -> collect(e, names));
+      limit
+          .tolerance()
+          .ifPresent(
+              t -> {
+                collect(t.nominal(), names);
+                collect(t.half(), names);
+              });
+    } else if (line instanceof Line.Correlate correlate) {
+      names.add(correlate.first());
+      names.add(correlate.second());
+      collect(correlate.coefficient(), names);
+    }
+    return names;
+  }
+
+  private static void collectSpread(Line.Spread spread, Set<String> names) {
+    collect(spread.half(), names);
+    spread.coverage().ifPresent(e -> collect(e, names));
+    spread.degrees().ifPresent(e -> collect(e, names));
+  }
+
+  private static void collectSolve(Line.Solve solve, Set<String> names) {
+    for (Line.Equation equation : solve.equations()) {
+      collect(equation.left(), names);
+      collect(equation.right(), names);
+    }
+    for (Line.Unknown unknown : solve.unknowns()) {
+      names.remove(unknown.name());
+    }
+    for (Line.Unknown unknown : solve.unknowns()) {
+      collect(unknown.low(), names);
+      collect(unknown.high(), names);
+    }
+  }
+
   private static void collect(Expression expression, Set<String> names) {
     if (expression instanceof Expression.Place place) {
-      names.add(place.name());
+      if (!place.name().equals("pi")) {
+        names.add(place.name());
+      }
     } else if (expression instanceof Expression.Call call) {
       call.arguments().forEach(a -> collect(a.value(), names));
     } else if (expression instanceof Expression.Unary unary) {
