@@ -1,0 +1,39 @@
+package endfloat.picture;
+
+import java.util.Map;
+
+/**
+ * How a stroke gets its look. On the page by its class and the style sheet, so that no style stands
+ * in the markup; in a printed document by presentation attributes, because there is no style sheet.
+ */
+public final class Ink {
+  /** By class. */
+  public static final Ink PAGE = new Ink(Map.of());
+
+  private final Map<String, Map<String, String>> attributes;
+
+  private Ink(Map<String, Map<String, String>> attributes) {
+    this.attributes = attributes;
+  }
+
+  /**
+   * By presentation attributes.
+   *
+   * @param attributes for each class name the SVG presentation attributes that stand for it
+   */
+  public static Ink print(Map<String, Map<String, String>> attributes) {
+    return new Ink(Map.copyOf(attributes));
+  }
+
+  /** What to write on an element of this class. */
+  Map<String, String> of(String className) {
+    if (this == PAGE) {
+      return Map.of("class", className);
+    }
+    Map<String, String> look = attributes.get(className);
+    if (look == null) {
+      throw new IllegalStateException("no print look for the class " + className);
+    }
+    return look;
+  }
+}
