@@ -1,6 +1,9 @@
 package endfloat.catalogue;
 
 import endfloat.definition.Progress;
+import endfloat.definition.RefusedException;
+import endfloat.units.Uncertain;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -68,5 +71,39 @@ public record Calculation(
   /** Whether it gives a record of named results rather than one value. */
   public boolean givesRecord() {
     return !results.get(0).name().isEmpty();
+  }
+
+  /**
+   * Runs the calculation.
+   *
+   * @return results in the order of {@code results}
+   * @throws endfloat.definition.OutOfRangeException if an argument is outside its range
+   * @throws endfloat.definition.RefusedException if the calculation says no, or would give no
+   *     finite number
+   */
+  public Object[] call(Object[] arguments, Progress progress) {
+    ArgumentRange.hold(parameters, arguments);
+    Object[] given = body.apply(arguments, progress);
+    for (int i = 0; i < given.length; i++) {
+      if (!finite(given[i])) {
+        throw new RefusedException(
+            name
+                + " gives no finite "
+                + (results.get(i).name().isEmpty() ? "result" : results.get(i).name())
+                + " for these arguments.");
+      }
+    }
+    return given;
+  }
+
+  private static boolean finite(Object value) {
+    if (value instanceof Double number) {
+      return Double.isFinite(number);
+    }
+    if (value instanceof Uncertain number) {
+      return Double.isFinite(number.value()) && Double.isFinite(number.standardUncertainty());
+    }
+    return !(value instanceof double[] numbers)
+        || Arrays.stream(numbers).allMatch(Double::isFinite);
   }
 }
