@@ -93,7 +93,9 @@ final class ExactUnit implements Unit {
   private BigDecimal si(BigDecimal number, BigDecimal denominator) {
     BigDecimal counted = isTemperaturePoint() ? number.add(offset.multiply(denominator)) : number;
     BigDecimal scaled = factor.times(counted);
-    return denominator.equals(BigDecimal.ONE) ? scaled : scaled.divide(denominator, Factor.WORKING);
+    return denominator.compareTo(BigDecimal.ONE) == 0
+        ? scaled
+        : scaled.divide(denominator, Factor.WORKING);
   }
 
   @Override

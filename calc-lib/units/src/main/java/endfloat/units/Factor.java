@@ -56,7 +56,10 @@ record Factor(BigInteger numerator, BigInteger denominator, int piPower) {
   }
 
   Factor over(Factor other) {
-    return times(new Factor(other.denominator, other.numerator, -other.piPower));
+    return new Factor(
+        numerator.multiply(other.denominator),
+        denominator.multiply(other.numerator),
+        piPower - other.piPower);
   }
 
   /** Whole powers exactly; square roots to {@link #WORKING}. */
@@ -95,6 +98,6 @@ record Factor(BigInteger numerator, BigInteger denominator, int piPower) {
     } else if (piPower < 0) {
       bottom = bottom.multiply(PI.pow(-piPower));
     }
-    return bottom.equals(BigDecimal.ONE) ? top : top.divide(bottom, WORKING);
+    return bottom.compareTo(BigDecimal.ONE) == 0 ? top : top.divide(bottom, WORKING);
   }
 }

@@ -15,6 +15,8 @@ public final class ShortestDecimal {
   private ShortestDecimal() {}
 
   /**
+   * The decimal of a double.
+   *
    * @param value finite
    * @throws NumberFormatException if it is not finite
    */

@@ -20,6 +20,8 @@ public record Size(double si, Unit unit) {
       Pattern.compile("([+\u2212-]?)(\\d{1,9})\\s*(?:ft|')\\s*(" + NUMBER + ")\\s*(?:in|\"|'')");
 
   /**
+   * Reads a field.
+   *
    * @param typed what stands in the field
    * @param field the unit of the field, for a bare number
    * @throws UnitException if it is no size; says what to write

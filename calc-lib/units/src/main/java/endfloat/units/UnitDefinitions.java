@@ -90,11 +90,11 @@ final class UnitDefinitions {
   }
 
   private static List<String> words(String cell) {
-    return cell.isEmpty() ? List.of() : List.of(cell.split(" +"));
+    return cell.isEmpty() ? List.of() : List.of(cell.split(" +", -1));
   }
 
   private Atom atom(String symbol, String printed, String is, UnitSystem system) {
-    String[] word = is.split(" +");
+    String[] word = is.split(" +", -1);
     if (word[0].equals("base")) {
       Dimension dimension = base(word[1]);
       return new Atom(symbol, printed, dimension, Factor.ONE, null, symbol, system);

@@ -28,6 +28,8 @@ public final class UnitTable {
   private UnitTable() {}
 
   /**
+   * The unit of a text.
+   *
    * @param text a symbol, an alias, a UCUM code, or a product such as {@code g/(kW.h)}, {@code
    *     N.m}, {@code mm^2/s}, {@code 1/K}
    * @throws UnitException if it is unknown; carries what to do
