@@ -62,7 +62,9 @@ class CatalogueTest {
     Calculation twist = library.find("shaft_twist").orElseThrow();
     Object[] given =
         twist.call(
-            new Object[] {List.<Object[]>of(new Object[] {0.65, 0.045, 0.0}), 1200.0, 79230.7692308e6},
+            new Object[] {
+              List.<Object[]>of(new Object[] {0.65, 0.045, 0.0}), 1200.0, 79230.7692308e6
+            },
             Progress.IGNORED);
     // Roark's Formulas for Stress and Strain, 7th ed., Table 10.1, case 1 (from memory;
     // recomputed): 0.02445404915 rad
