@@ -1,11 +1,14 @@
 package endfloat.record;
 
+import static java.util.stream.Collectors.joining;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.path.NodePath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Puts what the schema objects to in words: {@code clause 2.1, reading lash, entry 3: taken must be
@@ -24,17 +27,16 @@ final class ProblemWords {
 
   private ProblemWords() {}
 
-  static String of(JsonNode tree, Error error) {
-    return of(tree, "", error);
+  static String of(JsonNode record, Error error) {
+    return of(record, "", record, error);
   }
 
-  static String of(JsonNode tree, String prefix, Error error) {
+  /**
+   * @param pointer of a part of the record
+   * @param part that part as it would be, to which the error's own place is relative
+   */
+  static String of(JsonNode record, String pointer, JsonNode part, Error error) {
     List<String> steps = new ArrayList<>();
-    if (!prefix.isEmpty()) {
-      for (String step : prefix.substring(1).split("/")) {
-        steps.add(step);
-      }
-    }
     NodePath path = error.getInstanceLocation();
     for (int i = 0; i < path.getNameCount(); i++) {
       steps.add(String.valueOf(path.getElement(i)));
@@ -42,9 +44,12 @@ final class ProblemWords {
     if (error.getKeyword().equals("required")) {
       steps.add(error.getProperty());
     }
-    Place place = Place.of(tree, steps);
-    String said = words(error, place.field());
-    return place.where().isEmpty() ? said : place.where() + ": " + said;
+    Place inside = Place.of(part, steps);
+    String outside = pointer.isEmpty() ? "" : Place.of(record, Pointer.steps(pointer)).where();
+    String where =
+        Stream.of(outside, inside.where()).filter(w -> !w.isEmpty()).collect(joining(", "));
+    String said = words(error, inside.field());
+    return where.isEmpty() ? said : where + ": " + said;
   }
 
   private static String words(Error error, String field) {

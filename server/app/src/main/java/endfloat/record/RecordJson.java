@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import endfloat.record.RecordException.Reason;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /**
@@ -24,6 +25,11 @@ public final class RecordJson {
 
   /** Deepest nesting of lists and groups. */
   static final int DEEPEST = 100;
+
+  /**
+   * Deepest nesting of a value in an edit, so that a clause of it stays within {@link #DEEPEST}.
+   */
+  static final int DEEPEST_VALUE = 40;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder(
@@ -53,9 +59,11 @@ public final class RecordJson {
     if (bytes.length > MOST_BYTES) {
       throw tooLarge(bytes.length);
     }
-    if (bytes.length >= 2 && (bytes[0] == 0 || bytes[1] == 0)) {
-      throw new RecordException(
-          Reason.NOT_JSON, "the file is not UTF-8 text; save it again as UTF-8");
+    for (int i = 0; i < Math.min(4, bytes.length); i++) {
+      if (bytes[i] == 0) {
+        throw new RecordException(
+            Reason.NOT_JSON, "the file is not UTF-8 text; save it again as UTF-8");
+      }
     }
     try (JsonParser parser = MAPPER.createParser(bytes)) {
       JsonNode tree = MAPPER.readTree(parser);
@@ -64,6 +72,8 @@ public final class RecordJson {
       }
       refuseLoneSurrogates(tree);
       return tree;
+    } catch (IllegalArgumentException e) {
+      throw new RecordException(Reason.NOT_JSON, e.getMessage(), e);
     } catch (StreamConstraintsException e) {
       throw new RecordException(Reason.NOT_JSON, place(e) + constraint(e), e);
     } catch (JsonProcessingException e) {
@@ -72,6 +82,35 @@ public final class RecordJson {
       throw new RecordException(
           Reason.NOT_JSON, "the file is not UTF-8 text; save it again as UTF-8", e);
     }
+  }
+
+  /**
+   * A value that came in an edit, as it will be once written and read again.
+   *
+   * @throws EditRefusedException if it could not be read again
+   */
+  static JsonNode normal(JsonNode value) {
+    if (depth(value, 0) > DEEPEST_VALUE) {
+      throw new EditRefusedException(
+          "the value is nested more than " + DEEPEST_VALUE + " deep", "make it flatter");
+    }
+    try {
+      refuseLoneSurrogates(value);
+      return read(PrettyJson.compact(value).getBytes(StandardCharsets.UTF_8));
+    } catch (RecordException | IllegalArgumentException e) {
+      throw new EditRefusedException(
+          "the value cannot be kept: " + e.getMessage(), "correct the value");
+    }
+  }
+
+  private static int depth(JsonNode node, int above) {
+    int deepest = above;
+    if (above <= DEEPEST_VALUE) {
+      for (JsonNode child : node) {
+        deepest = Math.max(deepest, depth(child, above + 1));
+      }
+    }
+    return deepest;
   }
 
   static RecordException tooLarge(long size) {
@@ -108,9 +147,6 @@ public final class RecordJson {
     }
     if (message.startsWith("Trailing token")) {
       return "there is more after the end of the record";
-    }
-    if (message.startsWith(PlainNumbers.TOO_GREAT)) {
-      return message;
     }
     if (message.contains("UTF-8")) {
       return "the file is not UTF-8 text; save it again as UTF-8";

@@ -1,6 +1,7 @@
 package endfloat.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
@@ -71,18 +72,33 @@ public final class RecordSchema {
     return (ObjectNode) tree;
   }
 
-  /** Checks one clause, given the record that will hold it, so that its number can be named. */
-  static void checkCell(JsonNode tree, String pointer, JsonNode cell) {
-    check(tree, pointer, cell, "cell");
-  }
-
-  /** Checks one block: {@code title_block}, {@code settings}, or an instrument or part. */
-  static void check(JsonNode tree, String pointer, JsonNode block, String definition) {
+  /**
+   * Checks one clause.
+   *
+   * @param record that held it so far, by which its number is named
+   * @param pointer of the clause there
+   * @param alone the clause without those it holds
+   * @param cell the clause, by which its readings are named
+   */
+  static void checkCell(JsonNode record, String pointer, JsonNode alone, JsonNode cell) {
     List<String> problems = new ArrayList<>();
-    for (Error error : Loaded.block(definition).validate(block)) {
-      problems.add(ProblemWords.of(tree, pointer, error));
+    for (Error error : Loaded.block("cell").validate(alone)) {
+      problems.add(ProblemWords.of(record, pointer, cell, error));
     }
     refuse(problems);
+  }
+
+  /** Checks a clause that is not yet in a record. */
+  static void checkNew(JsonNode cell) {
+    checkCell(JsonNodeFactory.instance.objectNode(), "", cell, cell);
+  }
+
+  /** Checks title block, settings and registers, without the clauses. */
+  static void checkBlocks(ObjectNode tree) {
+    ObjectNode blocks = Trees.shallow(tree);
+    blocks.remove(List.of("results", "hashes"));
+    blocks.set("cells", JsonNodeFactory.instance.arrayNode());
+    checked(blocks);
   }
 
   private static void refuse(List<String> problems) {
