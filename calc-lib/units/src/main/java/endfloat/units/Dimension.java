@@ -34,12 +34,11 @@ public final class Dimension {
     for (int n : numerators) {
       common = gcd(common, Math.abs(n));
     }
-    this.numerators = Arrays.stream(numerators).map(lowest(common)).toArray();
+    this.numerators = new int[numerators.length];
+    for (int i = 0; i < numerators.length; i++) {
+      this.numerators[i] = numerators[i] / common;
+    }
     this.denominator = denominator / common;
-  }
-
-  private static java.util.function.IntUnaryOperator lowest(int common) {
-    return n -> n / common;
   }
 
   private static Dimension base(int at) {
@@ -78,6 +77,9 @@ public final class Dimension {
   public Dimension power(int numerator, int denominator) {
     if (denominator <= 0) {
       throw new IllegalArgumentException("denominator " + denominator + " is not above 0");
+    }
+    if (numerator == 1 && denominator == 1) {
+      return this;
     }
     try {
       int[] raised = new int[BASES.length];

@@ -3,6 +3,7 @@ package endfloat.units;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import java.util.StringTokenizer;
 
 /**
  * An exact positive factor, {@code numerator / denominator · π^piPower}: no unit of the trade needs
@@ -10,6 +11,7 @@ import java.math.MathContext;
  */
 record Factor(BigInteger numerator, BigInteger denominator, int piPower) {
   static final Factor ONE = new Factor(BigInteger.ONE, BigInteger.ONE, 0);
+  private static final Factor ONE_PI = new Factor(BigInteger.ONE, BigInteger.ONE, 1);
 
   /** Enough that a second rounding, to a double's 17 figures, is never seen. */
   static final MathContext WORKING = new MathContext(60);
@@ -29,14 +31,13 @@ record Factor(BigInteger numerator, BigInteger denominator, int piPower) {
   static Factor of(String text) {
     Factor product = ONE;
     boolean below = false;
-    for (String part : text.split("(?<=[*/])|(?=[*/])", -1)) {
+    StringTokenizer parts = new StringTokenizer(text, "*/", true);
+    while (parts.hasMoreTokens()) {
+      String part = parts.nextToken();
       if (part.equals("*") || part.equals("/")) {
         below = part.equals("/");
       } else {
-        Factor one =
-            part.equals("pi")
-                ? new Factor(BigInteger.ONE, BigInteger.ONE, 1)
-                : of(new BigDecimal(part));
+        Factor one = part.equals("pi") ? ONE_PI : of(new BigDecimal(part));
         product = below ? product.over(one) : product.times(one);
       }
     }
@@ -49,6 +50,9 @@ record Factor(BigInteger numerator, BigInteger denominator, int piPower) {
   }
 
   Factor times(Factor other) {
+    if (this == ONE) {
+      return other;
+    }
     return new Factor(
         numerator.multiply(other.numerator),
         denominator.multiply(other.denominator),
@@ -64,6 +68,9 @@ record Factor(BigInteger numerator, BigInteger denominator, int piPower) {
 
   /** Whole powers exactly; square roots to {@link #WORKING}. */
   Factor power(int exponent, int root) {
+    if (exponent == 1 && root == 1) {
+      return this;
+    }
     Factor raised =
         new Factor(
             numerator.pow(Math.abs(exponent)),

@@ -8,13 +8,15 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** Reads {@code units.txt}, each unit from those before it. */
+/**
+ * Reads {@code units.txt}, each unit from those before it. This stands before the first page, so it
+ * is written in loops: streams and joined strings cost more here than the table itself.
+ */
 final class UnitDefinitions {
   private static final Map<String, String> PREFIXES =
       Map.of(
@@ -35,14 +37,21 @@ final class UnitDefinitions {
     try (InputStream in = UnitDefinitions.class.getResourceAsStream("units.txt");
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      lines.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).forEach(this::define);
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        if (!line.isBlank() && !line.startsWith("#")) {
+          define(line);
+        }
+      }
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the table of units", e);
     }
   }
 
   private void define(String line) {
-    String[] cell = Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
+    String[] cell = line.split("\\|", -1);
+    for (int i = 0; i < cell.length; i++) {
+      cell[i] = cell[i].strip();
+    }
     String symbol = cell[0];
     UnitSystem system =
         cell[5].isEmpty() ? null : UnitSystem.valueOf(cell[5].toUpperCase(Locale.ROOT));
@@ -58,29 +67,41 @@ final class UnitDefinitions {
 
   private void prefixed(String prefix, Definition base, List<String> codes) {
     Atom one = base.atom();
+    String symbol = prefix.concat(one.symbol());
     Factor factor = Factor.of(BigDecimal.ONE.scaleByPowerOfTen(POWERS.get(prefix)));
     Atom atom =
         new Atom(
-            prefix + one.symbol(),
-            (prefix.equals("u") ? "µ" : prefix) + one.printed(),
+            symbol,
+            (prefix.equals("u") ? "µ" : prefix).concat(one.printed()),
             one.dimension(),
             one.factor().times(factor),
             null,
-            prefix + one.symbol(),
+            symbol,
             one.system());
     // A prefix goes before a sign (kΩ, ml), not before a word.
-    List<String> signs =
-        base.aliases().stream().filter(a -> a.length() == 1).map(prefix::concat).toList();
-    List<String> ucum = codes.stream().map(prefix::concat).toList();
-    String meaning = PREFIXES.get(prefix) + base.meaning();
+    List<String> signs = new ArrayList<>();
+    for (String alias : base.aliases()) {
+      if (alias.length() == 1) {
+        signs.add(prefix.concat(alias));
+      }
+    }
+    List<String> ucum = new ArrayList<>();
+    for (String code : codes) {
+      ucum.add(prefix.concat(code));
+    }
+    String meaning = PREFIXES.get(prefix).concat(base.meaning());
     add(new Definition(atom, signs, ucum.isEmpty() ? "" : ucum.get(0), meaning), ucum);
   }
 
   private void add(Definition definition, List<String> codes) {
     definitions.add(definition);
     name(definition.atom().symbol(), definition.atom());
-    definition.aliases().forEach(a -> name(a, definition.atom()));
-    codes.stream().filter(c -> !byName.containsKey(c)).forEach(c -> name(c, definition.atom()));
+    for (String alias : definition.aliases()) {
+      name(alias, definition.atom());
+    }
+    for (String code : codes) {
+      byName.putIfAbsent(code, definition.atom());
+    }
   }
 
   private void name(String name, Atom atom) {
@@ -90,11 +111,11 @@ final class UnitDefinitions {
   }
 
   private static List<String> words(String cell) {
-    return cell.isEmpty() ? List.of() : List.of(cell.split(" +", -1));
+    return cell.isEmpty() ? List.of() : List.of(cell.split(" ", -1));
   }
 
   private Atom atom(String symbol, String printed, String is, UnitSystem system) {
-    String[] word = is.split(" +", -1);
+    String[] word = is.split(" ", -1);
     if (word[0].equals("base")) {
       Dimension dimension = base(word[1]);
       return new Atom(symbol, printed, dimension, Factor.ONE, null, symbol, system);

@@ -33,7 +33,11 @@ public final class UnitPreference {
     try (InputStream in = UnitPreference.class.getResourceAsStream("shown.txt");
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      lines.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).forEach(this::read);
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        if (!line.isBlank() && !line.startsWith("#")) {
+          read(line);
+        }
+      }
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the table of units shown", e);
     }

@@ -1,7 +1,6 @@
 package endfloat.units;
 
 import endfloat.units.ExactUnit.Item;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Writes a product of units, for the working language and for print. */
@@ -21,19 +20,28 @@ final class UnitWriter {
   }
 
   private static String quotient(List<Item> items, String point, boolean print) {
-    List<String> above = new ArrayList<>();
-    List<String> below = new ArrayList<>();
+    StringBuilder above = new StringBuilder();
+    StringBuilder below = new StringBuilder();
+    int lower = 0;
     for (Item item : items) {
-      String name = print ? item.atom().printed() : item.atom().symbol();
       boolean up = item.exponent() > 0;
-      (up ? above : below).add(name + power(Math.abs(item.exponent()), item.root(), print));
+      lower += up ? 0 : 1;
+      StringBuilder side = up ? above : below;
+      side.append(side.length() == 0 ? "" : point);
+      side.append(print ? item.atom().printed() : item.atom().symbol());
+      side.append(power(Math.abs(item.exponent()), item.root(), print));
     }
-    String top = above.isEmpty() ? "1" : String.join(point, above);
-    if (below.isEmpty()) {
-      return top;
+    if (above.length() == 0) {
+      above.append('1');
     }
-    String bottom = String.join(point, below);
-    return top + "/" + (below.size() > 1 ? "(" + bottom + ")" : bottom);
+    if (lower == 0) {
+      return above.toString();
+    }
+    return above
+        .append(lower > 1 ? "/(" : "/")
+        .append(below)
+        .append(lower > 1 ? ")" : "")
+        .toString();
   }
 
   private static String power(int exponent, int root, boolean print) {
@@ -43,7 +51,7 @@ final class UnitWriter {
     if (exponent == 1) {
       return "";
     }
-    return print ? superscript(exponent) : "^" + exponent;
+    return print ? superscript(exponent) : "^".concat(Integer.toString(exponent));
   }
 
   private static String superscript(int exponent) {
