@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 record SizedClass(double size, String designation) {
   private static final Pattern FORM =
-      Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(mm|in)?\\s*([A-Za-z].*)");
+      Pattern.compile("[Øø⌀]?\\s*(\\d+(?:\\.\\d+)?)\\s*(mm|in)?\\s*([A-Za-z].*)");
 
   /** The size is in mm unless the text says in. */
   static SizedClass parse(String text) {

@@ -42,6 +42,7 @@ class IsoLimitsTest {
   void readsSizeAndClassInOneText() {
     assertEquals(IsoLimits.isoLimits(0.025, "H7"), IsoLimits.isoLimitsText("25 H7"));
     assertEquals(IsoLimits.isoLimits(0.025, "H7"), IsoLimits.isoLimitsText("25 mm H7"));
+    assertEquals(IsoLimits.isoLimits(0.025, "H7"), IsoLimits.isoLimitsText("Ø25H7"));
     assertEquals(IsoLimits.isoLimits(0.0254, "js6"), IsoLimits.isoLimitsText("1 in js6"));
     assertEquals(IsoLimits.isoFit(0.05, "H7/p6"), IsoLimits.isoFitText("50 H7/p6"));
   }
