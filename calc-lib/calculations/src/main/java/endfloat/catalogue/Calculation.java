@@ -49,7 +49,8 @@ public record Calculation(
 
   /**
    * The method behind a calculation. Results come in the order of {@code results}: Double,
-   * Uncertain, double[], String, Boolean.
+   * Uncertain, double[], String, Boolean. An absent Uncertain has no value and refuses who reads
+   * it, while the other results stand.
    */
   @FunctionalInterface
   public interface Body {
@@ -101,7 +102,8 @@ public record Calculation(
       return Double.isFinite(number);
     }
     if (value instanceof Uncertain number) {
-      return Double.isFinite(number.value()) && Double.isFinite(number.standardUncertainty());
+      return number.isAbsent()
+          || (Double.isFinite(number.value()) && Double.isFinite(number.standardUncertainty()));
     }
     return !(value instanceof double[] numbers)
         || Arrays.stream(numbers).allMatch(Double::isFinite);
