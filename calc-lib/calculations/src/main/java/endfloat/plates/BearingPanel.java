@@ -1,0 +1,129 @@
+package endfloat.plates;
+
+import endfloat.definition.Calculates;
+import endfloat.definition.Default;
+import endfloat.definition.In;
+import endfloat.definition.Range;
+import endfloat.definition.RefusedException;
+import endfloat.definition.TypesetAs;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
+
+/** A flat end wall with a bearing housing in the middle: how far it lets a shaft move. */
+public final class BearingPanel {
+  private BearingPanel() {}
+
+  /** How the rim of a panel is held. */
+  public enum Rim {
+    FIXED,
+    SUPPORTED
+  }
+
+  /**
+   * Stiffness of a panel at its hub.
+   *
+   * @param axial force along the axis per movement of the hub
+   * @param tilt couple per angle of the hub, about an axis across the shaft
+   */
+  public record Stiffness(@In("N/mm") double axial, @In("N.m/rad") double tilt) {}
+
+  /**
+   * Axial and tilting stiffness of a flat round panel with a rigid hub: k_z = F/z and k_θ = M/θ of
+   * the exact thin plate.
+   *
+   * <p>The hub cannot bend; the rim is fixed (bolted to a stiff case) or supported, chosen: the
+   * truth lies between. Tilt is the plate under a couple at the hub, w = (A r + B r³ + C/r + D r ln
+   * r) cos φ. Prefer a stiffness measured by load and dial.
+   *
+   * @param outerRadius a, inside of the bolted rim
+   * @param hubRadius b, of the stiff boss
+   * @param thickness t
+   * @param modulus of elasticity
+   * @param poisson Poisson's ratio
+   * @param rim fixed or supported
+   * @return both stiffnesses
+   */
+  @Calculates(
+      source =
+          "exact thin-plate solution; axial: Roark's Formulas for Stress and Strain, 7th ed., Table 11.2, cases 1f and 1b; tilt:"
+              + " Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., art. 63",
+      cautions =
+          "Flat, no ribs, movement below half the thickness. Ribs and a dished wall are stiffer, a joint that gaps is softer.",
+      terms = {"end wall", "diaphragm", "bearing panel", "timing case"})
+  public static Stiffness panelStiffness(
+      @In("mm") @Range("> 0 mm") double outerRadius,
+      @In("mm") @Range("> 0 mm") double hubRadius,
+      @In("mm") @Range("> 0 mm") double thickness,
+      @In("GPa") @Range("> 0 GPa") double modulus,
+      @In("1") @Range("0 .. 0.49") @Default("0.3") double poisson,
+      @Default("\"fixed\"") Rim rim) {
+    if (hubRadius >= outerRadius) {
+      throw new RefusedException(
+          "The hub is as large as the panel: hub_radius must be less than outer_radius.");
+    }
+    double stiffness = RoundPlate.stiffness(modulus, thickness, poisson);
+    Edge outer = rim == Rim.FIXED ? Edge.FIXED : Edge.SUPPORTED;
+    PlateField field =
+        new PlateField(
+            new PlateField.Plate(outerRadius, hubRadius, stiffness, poisson, outer, Edge.GUIDED),
+            new PlateField.Loads(0, 0, 0, 0, hubRadius, 1));
+    return new Stiffness(
+        1 / field.at(hubRadius).deflection(),
+        tilt(hubRadius / outerRadius, stiffness, poisson, rim));
+  }
+
+  /**
+   * Radii scaled by the outer one; the couple of the term D r ln r is 4 π D_plate times its factor.
+   */
+  private static double tilt(double b, double stiffness, double nu, Rim rim) {
+    double ln = StrictMath.log(b);
+    double[] outerSlopeOrMoment =
+        rim == Rim.FIXED
+            ? new double[] {1, 3, -1, 1}
+            : new double[] {0, 2 * (3 + nu), 2 * (1 - nu), 1 + nu};
+    double[][] rows = {
+      {b, b * b * b, 1 / b, b * ln},
+      {1, 3 * b * b, -1 / (b * b), ln + 1},
+      {1, 1, 1, 0},
+      outerSlopeOrMoment
+    };
+    double[] factors =
+        new LUDecomposition(new Array2DRowRealMatrix(rows))
+            .getSolver()
+            .solve(new ArrayRealVector(new double[] {b, 1, 0, 0}))
+            .toArray();
+    return 4 * StrictMath.PI * stiffness * Math.abs(factors[3]);
+  }
+
+  /**
+   * How far a panel lets a shaft move along its axis: (F_thrust + F_coupling)/k_z.
+   *
+   * <p>Positive away from the apex of the mesh behind it, when the forces are given so.
+   *
+   * @param thrust of the gears on the shaft, positive away from the apex
+   * @param coupling axial force of the coupling, positive away from the apex
+   * @param stiffness k_z, of the panel; measured if it can be
+   * @return axial movement of the shaft
+   */
+  @Calculates(
+      source = "definition of stiffness",
+      cautions =
+          "A coupling that sticks can hold any force up to its bound, either way: give both ends of the interval.",
+      terms = {"panel deflection", "end wall gives way"},
+      partials = "axialOpeningPartials")
+  @TypesetAs("(thrust + coupling) / stiffness")
+  @In("mm")
+  public static double axialOpening(
+      @In("N") double thrust,
+      @In("N") @Default("0 N") double coupling,
+      @In("N/mm") @Range("> 0 N/mm") double stiffness) {
+    return (thrust + coupling) / stiffness;
+  }
+
+  public static double[][] axialOpeningPartials(double thrust, double coupling, double stiffness) {
+    return new double[][] {
+      {1 / stiffness, 1 / stiffness, -(thrust + coupling) / (stiffness * stiffness)}
+    };
+  }
+}
