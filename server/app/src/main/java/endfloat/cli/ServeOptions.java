@@ -31,8 +31,12 @@ final class ServeOptions {
       names = "--shelf",
       paramLabel = "DIR",
       description = "Folder of the records (default: Endfloat in your home folder).")
-  Path shelf;
+  private Path shelf;
 
   @Option(names = "--no-browser", description = "Only print the link.")
   boolean noBrowser;
+
+  Path shelf() {
+    return shelf != null ? shelf : Path.of(System.getProperty("user.home"), "Endfloat");
+  }
 }

@@ -3,6 +3,7 @@ package endfloat.http;
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.record.RecordException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
@@ -30,6 +31,9 @@ final class Failures {
                 "The request is not JSON: " + e.getOriginalMessage() + ".",
                 "Send well-formed JSON."));
     routes.exception(
+        RecordException.class,
+        (e, ctx) -> answer(ctx, statusOf(e.reason()), e.getMessage(), wayOutOf(e.reason())));
+    routes.exception(
         HttpResponseException.class,
         (e, ctx) -> answer(ctx, e.getStatus(), sentenceOf(e.getStatus()), wayOutOf(e.getStatus())));
     routes.exception(
@@ -54,6 +58,27 @@ final class Failures {
 
   static ObjectNode json(String message, String wayOut) {
     return JsonNodeFactory.instance.objectNode().put("message", message).put("wayOut", wayOut);
+  }
+
+  private static int statusOf(RecordException.Reason reason) {
+    return switch (reason) {
+      case NOT_JSON -> 400;
+      case NOT_A_RECORD, NEWER -> 422;
+      case TOO_LARGE -> 413;
+      case NOT_FOUND -> 404;
+      case OFF_THE_SHELF -> 403;
+      case DISK -> 500;
+    };
+  }
+
+  private static String wayOutOf(RecordException.Reason reason) {
+    return switch (reason) {
+      case NOT_JSON, NOT_A_RECORD -> "Correct it, or take an earlier state of the record.";
+      case NEWER -> "Use the newer Endfloat that wrote it.";
+      case TOO_LARGE -> "Keep photographs and long tables beside the record.";
+      case NOT_FOUND, OFF_THE_SHELF -> "Go back to the shelf.";
+      case DISK -> "See that the disk is there and not full.";
+    };
   }
 
   private static boolean wantsPage(Context ctx) {

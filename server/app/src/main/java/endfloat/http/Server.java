@@ -1,5 +1,8 @@
 package endfloat.http;
 
+import endfloat.http.live.LiveDesk;
+import endfloat.http.live.LiveRoutes;
+import endfloat.record.Shelf;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -21,10 +24,12 @@ public final class Server implements AutoCloseable {
       List.of(Logger.getLogger("org.eclipse.jetty"), Logger.getLogger("io.javalin"));
 
   private final Javalin javalin;
+  private final LiveDesk desk;
   private final Settings settings;
 
-  private Server(Javalin javalin, Settings settings) {
+  private Server(Javalin javalin, LiveDesk desk, Settings settings) {
     this.javalin = javalin;
+    this.desk = desk;
     this.settings = settings;
   }
 
@@ -39,12 +44,14 @@ public final class Server implements AutoCloseable {
   public record Settings(String host, int port, String token, List<String> allowed) {}
 
   /** Starts and returns once requests are answered. */
-  public static Server start(Settings settings) {
-    QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+  public static Server start(Shelf shelf, Settings settings) {
+    // What goes wrong with a request is told by Failures, what stops the start by the exception.
+    QUIET.forEach(logger -> logger.setLevel(Level.OFF));
     List<String> names = new ArrayList<>(Hosts.LOOPBACK);
     names.addAll(settings.allowed());
     Guard guard = new Guard(new Hosts(names), settings.token());
     WebFolder page = WebFolder.ofPage();
+    LiveDesk desk = LiveDesk.of(shelf);
     Javalin javalin =
         Javalin.create(
             config -> {
@@ -54,8 +61,10 @@ public final class Server implements AutoCloseable {
               Failures.addTo(config.routes);
               new Pages(page).addTo(config.routes);
               new PageFiles(page, WebFolder.ofModules()).addTo(config.routes);
+              new RecordRoutes(shelf, desk).addTo(config.routes);
+              new LiveRoutes(desk).addTo(config.routes);
             });
-    return new Server(javalin.start(), settings);
+    return new Server(javalin.start(), desk, settings);
   }
 
   private static void limits(JavalinConfig config, Settings settings) {
@@ -85,11 +94,17 @@ public final class Server implements AutoCloseable {
 
   /** The link that lets a browser in. */
   public String link() {
-    return "http://127.0.0.1:" + port() + "/?" + Guard.TOKEN + "=" + settings.token();
+    return link(port(), settings.token());
+  }
+
+  /** The link of a server on this machine. */
+  public static String link(int port, String token) {
+    return "http://127.0.0.1:" + port + "/?" + Guard.TOKEN + "=" + token;
   }
 
   @Override
   public void close() {
     javalin.stop();
+    desk.close();
   }
 }

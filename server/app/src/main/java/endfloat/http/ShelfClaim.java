@@ -79,6 +79,21 @@ public final class ShelfClaim implements AutoCloseable {
     }
   }
 
+  /** The port, waited for a few seconds while that server starts. */
+  public static Optional<Integer> awaitPort(Path shelf) {
+    Optional<Integer> found = portOf(shelf);
+    for (int tries = 0; found.isEmpty() && tries < 100; tries++) {
+      try {
+        Thread.sleep(50);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return Optional.empty();
+      }
+      found = portOf(shelf);
+    }
+    return found;
+  }
+
   @Override
   public void close() {
     try {

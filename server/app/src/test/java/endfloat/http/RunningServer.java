@@ -1,5 +1,6 @@
 package endfloat.http;
 
+import endfloat.record.Shelf;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.Socket;
@@ -8,6 +9,8 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
@@ -17,15 +20,31 @@ public final class RunningServer implements AutoCloseable {
   static final String TOKEN = "key-of-the-test";
 
   private final Server server;
+  private final Path shelf;
   private final HttpClient client = HttpClient.newHttpClient();
 
-  private RunningServer(Server server) {
+  private RunningServer(Server server, Path shelf) {
     this.server = server;
+    this.shelf = shelf;
   }
 
-  static RunningServer start() {
-    return new RunningServer(
-        Server.start(new Server.Settings("127.0.0.1", 0, TOKEN, List.of("bench.example"))));
+  /** Serves a new shelf that holds the records given as files of the test. */
+  public static RunningServer start(Path... records) {
+    try {
+      Path shelf = Files.createTempDirectory("endfloat-shelf");
+      for (Path record : records) {
+        Files.copy(record, shelf.resolve(record.getFileName()));
+      }
+      Server.Settings settings =
+          new Server.Settings("127.0.0.1", 0, TOKEN, List.of("bench.example"));
+      return new RunningServer(Server.start(Shelf.open(shelf), settings), shelf);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  public Path shelf() {
+    return shelf;
   }
 
   public int port() {

@@ -1,0 +1,112 @@
+package endfloat.http.live;
+
+import endfloat.record.RecordId;
+import endfloat.record.RecordPlace;
+import endfloat.record.Shelf;
+import endfloat.sheet.OpenSheet;
+import java.io.IOException;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/**
+ * The sheets that are open. A sheet is opened when it is first asked for and stays open while a
+ * page shows it; the last page's leaving saves and closes it.
+ */
+public final class LiveDesk implements AutoCloseable {
+  private static final Logger LOG = Logger.getLogger(LiveDesk.class.getName());
+
+  private final Shelf shelf;
+  private final ScheduledExecutorService timer;
+  private final Map<RecordId, LiveSheet> open = new HashMap<>();
+
+  private LiveDesk(Shelf shelf, ScheduledExecutorService timer) {
+    this.shelf = shelf;
+    this.timer = timer;
+  }
+
+  /** For the records of a shelf; none is open yet. */
+  public static LiveDesk of(Shelf shelf) {
+    return new LiveDesk(
+        shelf,
+        Executors.newSingleThreadScheduledExecutor(
+            work -> {
+              Thread thread = new Thread(work, "saver");
+              thread.setDaemon(true);
+              return thread;
+            }));
+  }
+
+  /** Something done with an open sheet. */
+  @FunctionalInterface
+  public interface Use<T> {
+    T of(LiveSheet sheet) throws IOException;
+  }
+
+  /** Does something with a sheet, which is opened for it where it is not. */
+  public synchronized <T> T with(RecordId id, Use<T> use) throws IOException {
+    LiveSheet sheet = open.get(id);
+    if (sheet == null) {
+      sheet = opened(id);
+      open.put(id, sheet);
+    }
+    try {
+      return use.of(sheet);
+    } finally {
+      closeUnwatched(id, sheet);
+    }
+  }
+
+  private LiveSheet opened(RecordId id) throws IOException {
+    RecordPlace place = shelf.place(id);
+    return LiveSheet.open(
+        listening ->
+            OpenSheet.open(shelf.files(), place, Clock.systemUTC(), listening, Optional.of(timer)));
+  }
+
+  LiveSheet join(RecordId id, Page page) throws IOException {
+    return with(
+        id,
+        sheet -> {
+          sheet.join(page);
+          return sheet;
+        });
+  }
+
+  synchronized void leave(RecordId id, LiveSheet sheet, Page page) {
+    sheet.leave(page);
+    closeUnwatched(id, sheet);
+  }
+
+  private void closeUnwatched(RecordId id, LiveSheet sheet) {
+    if (sheet.isWatched() || !open.remove(id, sheet)) {
+      return;
+    }
+    try {
+      sheet.close();
+    } catch (IOException e) {
+      // The edits are in the log beside the record; the next opening writes the file.
+      LOG.log(Level.WARNING, "the file of " + id + " could not be written", e);
+    }
+  }
+
+  @Override
+  public synchronized void close() {
+    Map<RecordId, LiveSheet> all = Map.copyOf(open);
+    open.clear();
+    all.forEach(
+        (id, sheet) -> {
+          try {
+            sheet.close();
+          } catch (IOException e) {
+            LOG.log(Level.WARNING, "the file of " + id + " could not be written", e);
+          }
+        });
+    timer.shutdown();
+  }
+}

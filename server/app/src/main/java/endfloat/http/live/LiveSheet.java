@@ -1,0 +1,197 @@
+package endfloat.http.live;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.http.view.SheetView;
+import endfloat.record.Change;
+import endfloat.record.Edit;
+import endfloat.sheet.Answer;
+import endfloat.sheet.DiskConflict;
+import endfloat.sheet.OpenSheet;
+import endfloat.sheet.Presence;
+import endfloat.sheet.SheetChange;
+import endfloat.sheet.SheetListener;
+import endfloat.sheet.Snapshot;
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * One open record with its figures and the pages that show it.
+ *
+ * <p>Two locks, never held the wrong way round: that of {@link OpenSheet} may be held while the own
+ * one is taken (a save asks for results), so nothing here calls the sheet under the own lock.
+ */
+public final class LiveSheet implements SheetListener, AutoCloseable {
+  private final TurnOfEdit turn;
+  private final OpenSheet sheet;
+  private final SheetView view;
+  private final Map<String, Page> pages = new LinkedHashMap<>();
+  private List<Presence> present = List.of();
+  private Optional<DiskConflict> conflict;
+
+  private LiveSheet(TurnOfEdit turn, OpenSheet sheet) {
+    this.turn = turn;
+    this.sheet = sheet;
+    synchronized (this) {
+      // What is told from here on waits until the view stands.
+      Snapshot now = sheet.listen(this);
+      this.view = new SheetView(now);
+      this.conflict = now.conflict();
+    }
+    sheet.saveResultsOf((record, revision) -> results(revision));
+  }
+
+  /** How a sheet is opened; the executor must run its listeners. */
+  @FunctionalInterface
+  public interface Opening {
+    OpenSheet open(java.util.concurrent.Executor listening) throws IOException;
+  }
+
+  /** Opens a sheet and computes its figures. */
+  public static LiveSheet open(Opening opening) throws IOException {
+    TurnOfEdit turn = new TurnOfEdit();
+    return new LiveSheet(turn, opening.open(turn));
+  }
+
+  /** The sheet itself. */
+  public OpenSheet sheet() {
+    return sheet;
+  }
+
+  /** The whole view, as {@code GET .../sheet} gives it. */
+  public synchronized ObjectNode whole() {
+    return view.whole();
+  }
+
+  /** Shows the sheet to one more page: the whole of it now, every change from now on. */
+  void join(Page page) {
+    synchronized (this) {
+      page.send(view.whole());
+      if (!present.isEmpty()) {
+        page.send(presentMessage());
+      }
+      conflict.ifPresent(found -> page.send(conflictMessage(found)));
+      pages.put(page.id(), page);
+    }
+    sheet.here(new Presence(page.id(), "", ""));
+  }
+
+  /** A page is closed; a newer one of the same id stays. */
+  void leave(Page page) {
+    boolean gone;
+    synchronized (this) {
+      gone = pages.remove(page.id(), page);
+    }
+    if (gone) {
+      sheet.gone(page.id());
+    }
+  }
+
+  synchronized boolean isWatched() {
+    return !pages.isEmpty();
+  }
+
+  /** Makes an edit, tells its author what became of it, then tells all pages what changed. */
+  void edit(Page page, Edit edit) {
+    turn.run(() -> sheet.apply(edit), answer -> page.send(answered(answer)));
+  }
+
+  /** Undo and redo have no place of their own: they take back whatever was last. */
+  void step(Page page, String id, Change change) {
+    edit(page, new Edit(id, "", page.id(), "", Long.MAX_VALUE, change));
+  }
+
+  void here(Page page, String author, String cell) {
+    turn.run(
+        () -> {
+          sheet.here(new Presence(page.id(), author, cell));
+          return page;
+        },
+        any -> {});
+  }
+
+  /** Answers a question about the sheet as it is now. */
+  synchronized ObjectNode ask(Function<SheetView, ObjectNode> question) {
+    return question.apply(view);
+  }
+
+  private static ObjectNode answered(Answer answer) {
+    if (answer instanceof Answer.Refused refused) {
+      ObjectNode message = Page.message("refused").put("edit", refused.edit());
+      message.put("reason", refused.reason()).put("wayOut", refused.wayOut());
+      refused.mine().ifPresent(text -> message.put("mine", text));
+      refused.theirs().ifPresent(text -> message.put("theirs", text));
+      return message.put("revision", refused.revision());
+    }
+    Answer.Kept kept = (Answer.Kept) answer;
+    return Page.message("kept").put("edit", kept.edit()).put("revision", kept.revision());
+  }
+
+  private synchronized Optional<ObjectNode> results(long revision) {
+    return revision == view.revision() ? Optional.of(view.results()) : Optional.empty();
+  }
+
+  @Override
+  public synchronized void changed(SheetChange change) {
+    tell(view.changed(change));
+  }
+
+  @Override
+  public synchronized void replaced(Snapshot now) {
+    conflict = now.conflict();
+    view.replace(now);
+    tell(view.whole());
+  }
+
+  @Override
+  public synchronized void present(List<Presence> all) {
+    present = all;
+    tell(presentMessage());
+  }
+
+  @Override
+  public synchronized void conflict(DiskConflict found) {
+    conflict = Optional.of(found);
+    tell(conflictMessage(found));
+  }
+
+  @Override
+  public synchronized void notice(String text) {
+    tell(Page.message("notice").put("text", text));
+  }
+
+  private ObjectNode presentMessage() {
+    ObjectNode message = Page.message("present");
+    ArrayNode people = message.putArray("present");
+    for (Presence one : present) {
+      people
+          .addObject()
+          .put("client", one.client())
+          .put("author", one.author())
+          .put("cell", one.cell());
+    }
+    return message;
+  }
+
+  private static ObjectNode conflictMessage(DiskConflict found) {
+    return Page.message("conflict")
+        .put("reason", found.reason())
+        .put("canTakeTheirs", found.theirs().isPresent());
+  }
+
+  private void tell(ObjectNode message) {
+    String text = message.toString();
+    Consumer<Page> send = page -> page.out().accept(text);
+    pages.values().forEach(send);
+  }
+
+  @Override
+  public void close() throws IOException {
+    sheet.close();
+  }
+}

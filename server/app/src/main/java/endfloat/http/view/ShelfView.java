@@ -1,0 +1,60 @@
+package endfloat.http.view;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.record.InvestigationRecord;
+import endfloat.record.Shelf;
+import endfloat.record.TitleBlock;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * The list of records. The verdicts are those saved with each record: none is computed for a list.
+ */
+public final class ShelfView {
+  private static final String DEMONSTRATION = "w6-bevel-mesh";
+
+  private ShelfView() {}
+
+  /** {@code {records: [...], demonstration: id}}. */
+  public static ObjectNode of(List<Shelf.Listed> listed) {
+    ObjectNode shelf = JsonNodeFactory.instance.objectNode();
+    ArrayNode records = shelf.putArray("records");
+    String demonstration = "";
+    for (Shelf.Listed one : listed) {
+      ObjectNode record = records.addObject().put("id", one.name());
+      record.put("changed", Instant.ofEpochMilli(one.changedMillis()).toString());
+      if (one.record().isPresent()) {
+        describe(record, one.record().get());
+        demonstration = one.name().equals(DEMONSTRATION) ? one.name() : demonstration;
+      } else {
+        record.put("title", one.name()).put("problem", one.problem());
+      }
+    }
+    return shelf.put("demonstration", demonstration);
+  }
+
+  private static void describe(ObjectNode into, InvestigationRecord record) {
+    TitleBlock block = record.titleBlock();
+    into.put("title", block.title()).put("record_number", block.recordNumber());
+    into.put("subtitle", block.subtitle());
+    into.put("engine_type", block.engineType()).put("engine_serial", block.engineSerial());
+    into.put("state", block.state()).put("date", block.date());
+    into.put("figures", record.savedFigures().size());
+    int within = 0;
+    int notProven = 0;
+    int outside = 0;
+    for (JsonNode figure : record.savedFigures()) {
+      switch (figure.path("verdict").asText("")) {
+        case "within" -> within++;
+        case "not proven" -> notProven++;
+        case "outside" -> outside++;
+        default -> {}
+      }
+    }
+    ObjectNode verdicts = into.putObject("verdicts");
+    verdicts.put("within", within).put("not_proven", notProven).put("outside", outside);
+  }
+}
