@@ -39,6 +39,7 @@ public final class Endfloat implements Callable<Integer> {
   static int run(Streams streams, String... arguments) {
     CommandLine line = new CommandLine(new Endfloat(streams));
     line.addSubcommand(new Serve(streams));
+    line.addSubcommand(new CatalogueCommand(streams));
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setParameterExceptionHandler((e, given) -> misused(e));

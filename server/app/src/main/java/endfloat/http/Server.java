@@ -1,5 +1,6 @@
 package endfloat.http;
 
+import endfloat.catalogue.Catalogue;
 import endfloat.http.live.LiveDesk;
 import endfloat.http.live.LiveRoutes;
 import endfloat.record.Shelf;
@@ -62,6 +63,7 @@ public final class Server implements AutoCloseable {
               new Pages(page).addTo(config.routes);
               new PageFiles(page, WebFolder.ofModules()).addTo(config.routes);
               new RecordRoutes(shelf, desk).addTo(config.routes);
+              new CatalogueRoutes(Catalogue.library()).addTo(config.routes);
               new LiveRoutes(desk).addTo(config.routes);
             });
     return new Server(javalin.start(), desk, settings);
