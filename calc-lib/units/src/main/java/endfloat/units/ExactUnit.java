@@ -19,6 +19,12 @@ final class ExactUnit implements Unit {
   private final Dimension dimension;
   private final Factor factor;
   private final BigDecimal offset;
+
+  /** The factor where it is a short decimal and there is no offset, else null. */
+  private final PlainDecimal plainFactor;
+
+  private final double roundedFactor;
+
   private final String symbol;
   private final String printed;
 
@@ -33,6 +39,8 @@ final class ExactUnit implements Unit {
     dimension = measured;
     factor = product;
     offset = isOne(items) ? items.get(0).atom().offset() : null;
+    plainFactor = offset == null ? factor.plain() : null;
+    roundedFactor = plainFactor == null ? Double.NaN : plainFactor.value();
     symbol = UnitWriter.symbol(items);
     printed = UnitWriter.printed(items);
   }
@@ -76,6 +84,13 @@ final class ExactUnit implements Unit {
 
   @Override
   public double toSi(String decimal) {
+    PlainDecimal plain = plainFactor == null ? null : PlainDecimal.read(decimal);
+    if (plain != null) {
+      double si = plain.times(plainFactor);
+      if (!Double.isNaN(si)) {
+        return si;
+      }
+    }
     return toSi(NumberText.read(decimal));
   }
 
@@ -114,6 +129,11 @@ final class ExactUnit implements Unit {
   public double fromSi(double si) {
     if (!Double.isFinite(si)) {
       return si;
+    }
+    PlainDecimal plain = plainFactor == null ? null : PlainDecimal.near(si / roundedFactor);
+    if (plain != null && plain.times(plainFactor) == si) {
+      // No other number of 15 figures reads back as this one.
+      return plain.value();
     }
     BigDecimal quotient = factor.under(ShortestDecimal.of(si));
     BigDecimal number = isTemperaturePoint() ? quotient.subtract(offset) : quotient;

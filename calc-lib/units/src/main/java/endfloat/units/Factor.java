@@ -86,6 +86,19 @@ record Factor(BigInteger numerator, BigInteger denominator, int piPower) {
     return exponent < 0 ? ONE.over(raised) : raised;
   }
 
+  /** This factor as a short decimal; null where it is none. */
+  PlainDecimal plain() {
+    if (piPower != 0 || numerator.bitLength() > 63 || denominator.bitLength() > 63) {
+      return null;
+    }
+    try {
+      return PlainDecimal.of(new BigDecimal(numerator).divide(new BigDecimal(denominator)));
+    } catch (ArithmeticException e) {
+      // A third, for example, is no finite decimal.
+      return null;
+    }
+  }
+
   /** The number times this factor; exact where the factor is a finite decimal without π. */
   BigDecimal times(BigDecimal number) {
     return scaled(number, numerator, denominator, piPower);

@@ -38,6 +38,15 @@ class ReckoningTest {
         .as(BigDecimal::valueOf);
   }
 
+  /** Any bits, 1e-12 to 1e12. */
+  @Provide
+  Arbitrary<Double> results() {
+    return Combinators.combine(
+            Arbitraries.longs().between(1L << 52, (1L << 53) - 1),
+            Arbitraries.integers().between(-92, -12))
+        .as((bits, power) -> StrictMath.scalb((double) bits, power));
+  }
+
   @Property(tries = 5000)
   void whatWasTypedComesBack(@ForAll("scales") Unit unit, @ForAll("typed") BigDecimal typed) {
     assertEquals(typed.doubleValue(), unit.fromSi(unit.toSi(typed.toString())));
@@ -66,6 +75,30 @@ class ReckoningTest {
             .divide(new BigDecimal("0.00064516"), new MathContext(120))
             .doubleValue(),
         UnitTable.find("psi").toSi(typed.toString()));
+  }
+
+  /** The quick way for short decimals gives what the general way gives, or leaves it to it. */
+  @Property(tries = 5000)
+  void quickWayGivesTheSameBits(@ForAll("scales") Unit unit, @ForAll("typed") BigDecimal typed) {
+    double general = ((ExactUnit) unit).toSi(NumberText.read(typed.toString()));
+    assertEquals(general, unit.toSi(typed.toString()));
+    assertEquals(general, unit.toSi(typed.toPlainString()));
+  }
+
+  /** Of a result with 17 figures no shorter one reads back, and the quotient is shown. */
+  @Property(tries = 5000)
+  void whatIsShownReadsBackOrIsTheQuotient(
+      @ForAll("scales") Unit unit, @ForAll("results") double si) {
+    double shown = unit.fromSi(si);
+    BigDecimal quotient = ((ExactUnit) unit).factor().under(ShortestDecimal.of(si));
+    assertTrue(unit.toSi(shown) == si || shown == quotient.doubleValue());
+    assertEquals(quotient.doubleValue(), shown, 5e-16 * shown);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1.e5", "e5", "1e", "1e+", "-", ".", "1.2.3", "1e5x", "--1"})
+  void quickWayLeavesWhatIsNoNumberToTheGeneralWay(String typed) {
+    assertThrows(UnitException.class, () -> UnitTable.find("mm").toSi(typed));
   }
 
   @Property
