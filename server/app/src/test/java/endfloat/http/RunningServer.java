@@ -19,6 +19,9 @@ import java.util.function.UnaryOperator;
 public final class RunningServer implements AutoCloseable {
   static final String TOKEN = "key-of-the-test";
 
+  /** The record that ships for a first look. */
+  public static final Path DEMONSTRATION = Path.of("../../notebooks/w6-bevel-mesh.json");
+
   private final Server server;
   private final Path shelf;
   private final HttpClient client = HttpClient.newHttpClient();
@@ -35,12 +38,21 @@ public final class RunningServer implements AutoCloseable {
       for (Path record : records) {
         Files.copy(record, shelf.resolve(record.getFileName()));
       }
-      Server.Settings settings =
-          new Server.Settings("127.0.0.1", 0, TOKEN, List.of("bench.example"));
-      return new RunningServer(Server.start(Shelf.open(shelf), settings), shelf);
+      return on(shelf);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static RunningServer on(Path shelf) {
+    Server.Settings settings = new Server.Settings("127.0.0.1", 0, TOKEN, List.of("bench.example"));
+    return new RunningServer(Server.start(Shelf.open(shelf), settings), shelf);
+  }
+
+  /** Stops this server and starts another on the same shelf. */
+  RunningServer restarted() {
+    close();
+    return on(shelf);
   }
 
   public Path shelf() {

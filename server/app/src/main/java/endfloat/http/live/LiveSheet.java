@@ -167,7 +167,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
 
   private ObjectNode presentMessage() {
     ObjectNode message = Page.message("present");
-    ArrayNode people = message.putArray("present");
+    ArrayNode people = message.putArray("people");
     for (Presence one : present) {
       people
           .addObject()

@@ -1,0 +1,200 @@
+package endfloat.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.CompletionException;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Edits over the live connection, by one page and by two. */
+class LiveTest {
+  private static final String RECORD = "w6-bevel-mesh";
+  private RunningServer server;
+
+  @BeforeEach
+  void start() {
+    server = RunningServer.start(RunningServer.DEMONSTRATION);
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+  }
+
+  @Test
+  void aPageGetsTheSheetThenIsToldThatItsEditIsKeptThenWhatItChanged() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      JsonNode sheet = page.await("sheet");
+      JsonNode note = sheet.path("cells").path(0).path("cells").path(0);
+      assertEquals("note", note.path("kind").asText());
+      assertEquals("1.1", note.path("number").asText());
+      page.put("e1", "c2", "/text", "Withdrawn.", note.path("revision").asLong());
+      JsonNode kept = page.await("kept");
+      assertEquals("e1", kept.path("edit").asText());
+      JsonNode changed = page.await("changed");
+      assertEquals(kept.path("revision"), changed.path("revision"));
+      assertEquals("Withdrawn.", changed.at("/cells/0/source/text").asText());
+      assertTrue(changed.path("canUndo").asBoolean());
+    }
+  }
+
+  @Test
+  void anEditSentTwiceIsMadeOnce() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      page.put("e1", "c2", "/text", "One.", 0);
+      long revision = page.await("kept").path("revision").asLong();
+      page.put("e1", "c2", "/text", "One.", 0);
+      assertEquals(revision, page.await("kept").path("revision").asLong());
+    }
+  }
+
+  @Test
+  void anEditMadeOnAnOlderSightIsPutToItsAuthorWithBothTexts() {
+    try (LivePage one = LivePage.open(server, RECORD);
+        LivePage other = LivePage.open(server, RECORD)) {
+      one.await("sheet");
+      other.await("sheet");
+      one.put("e1", "c2", "/text", "Mine.", 0);
+      one.await("kept");
+      assertEquals("Mine.", other.await("changed").at("/cells/0/source/text").asText());
+      other.put("e2", "c2", "/text", "Theirs.", 0);
+      JsonNode refused = other.await("refused");
+      assertEquals("Theirs.", refused.path("mine").asText());
+      assertEquals("Mine.", refused.path("theirs").asText());
+      other.put("e3", "c2", "/text", "Theirs.", refused.path("revision").asLong());
+      other.await("kept");
+      one.await("changed");
+      assertEquals("Theirs.", one.await("changed").at("/cells/0/source/text").asText());
+    }
+  }
+
+  @Test
+  void twoPagesThatTypeAtOnceEndWithTheSameSheet() {
+    try (LivePage one = LivePage.open(server, RECORD);
+        LivePage other = LivePage.open(server, RECORD)) {
+      one.await("sheet");
+      other.await("sheet");
+      int edits = 40;
+      for (int i = 0; i < edits; i++) {
+        one.put("a" + i, "c2", "/text", "one " + i, i == 0 ? 0 : Long.MAX_VALUE);
+        other.put("b" + i, "c1", "/title", "other " + i, i == 0 ? 0 : Long.MAX_VALUE);
+      }
+      StringBuilder seenByOne = new StringBuilder();
+      StringBuilder seenByOther = new StringBuilder();
+      for (int i = 0; i < 2 * edits; i++) {
+        seenByOne.append(one.await("changed").path("revision").asLong()).append(' ');
+        seenByOther.append(other.await("changed").path("revision").asLong()).append(' ');
+      }
+      assertEquals(seenByOne.toString(), seenByOther.toString());
+      JsonNode left = freshSheet();
+      assertEquals("one 39", left.at("/cells/0/cells/0/source/text").asText());
+      assertEquals("other 39", left.at("/cells/0/title").asText());
+    }
+  }
+
+  private JsonNode freshSheet() {
+    try (LivePage fresh = LivePage.open(server, RECORD)) {
+      return fresh.await("sheet");
+    }
+  }
+
+  @Test
+  void undoAndRedoOutliveTheServer() throws IOException {
+    String before;
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      before = page.await("sheet").at("/cells/0/cells/0/source/text").asText();
+      page.put("e1", "c2", "/text", "Changed.", 0);
+      page.await("kept");
+    }
+    server = server.restarted();
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      JsonNode sheet = page.await("sheet");
+      assertEquals("Changed.", sheet.at("/cells/0/cells/0/source/text").asText());
+      assertTrue(sheet.path("canUndo").asBoolean());
+      page.say("{'type':'undo','id':'u1'}");
+      assertEquals("u1", page.await("kept").path("edit").asText());
+      JsonNode undone = page.await("changed");
+      assertEquals(before, undone.at("/cells/0/source/text").asText());
+      assertTrue(undone.path("canRedo").asBoolean());
+      page.say("{'type':'redo'}");
+      assertEquals("Changed.", page.await("changed").at("/cells/0/source/text").asText());
+    }
+    server.close();
+    assertTrue(Files.readString(file()).contains("\"Changed.\""));
+  }
+
+  @Test
+  void whatIsNoEditIsRefusedAndTheConnectionStays() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      page.send("not JSON");
+      assertFalse(page.await("error").path("message").asText().contains("Exception"));
+      page.say("{'type':'dance'}");
+      page.await("error");
+      page.edit("e1", "'op':'paint','cell':'c2'");
+      assertEquals("'paint' is no kind of edit", page.await("refused").path("reason").asText());
+      page.edit("e2", "'op':'put','cell':'nowhere','at':'/text','value':'x'");
+      assertEquals("e2", page.await("refused").path("edit").asText());
+      page.edit("e3", "'op':'put','cell':'c2','at':'/kind','value':17");
+      assertEquals("e3", page.await("refused").path("edit").asText());
+      page.put("e4", "c2", "/text", "Fine.", 0);
+      page.await("kept");
+    }
+  }
+
+  @Test
+  void aMessageLargerThanTheLimitEndsTheConnectionAndNothingElse() throws Exception {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      page.send("x".repeat(4_000_001));
+      assertEquals(1009, page.awaitClose());
+    }
+    assertEquals(200, server.get("/api/shelf").statusCode());
+  }
+
+  @Test
+  void aRecordChangedOnDiskMeanwhileIsTakenOverWhereNothingIsLostByIt() throws IOException {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      String text = Files.readString(file()).replace("W6-0031", "W6-9931");
+      Files.writeString(file(), text);
+      JsonNode next = page.awaitAny("sheet", "conflict");
+      if (next.path("type").asText().equals("sheet")) {
+        assertEquals("W6-9931", next.at("/record/title_block/record_number").asText());
+      }
+    }
+  }
+
+  @Test
+  void theConnectionIsRefusedWithoutTheKeyAndFromAnotherOrigin() {
+    assertThrows(
+        CompletionException.class, () -> LivePage.open(server, RECORD, "", "endfloat-1=wrong"));
+    assertThrows(
+        CompletionException.class,
+        () -> LivePage.open(server, RECORD, "http://evil.example", server.cookie()));
+    LivePage.open(server, RECORD, "http://127.0.0.1:" + server.port(), server.cookie()).close();
+  }
+
+  @Test
+  void aRecordThatIsNotThereIsSaidToBe() throws Exception {
+    try (LivePage page = LivePage.open(server, "nothing")) {
+      JsonNode error = page.await("error");
+      assertEquals("there is no record nothing on this shelf", error.path("message").asText());
+      assertTrue(error.path("fatal").asBoolean());
+      assertEquals(1000, page.awaitClose());
+    }
+  }
+
+  private Path file() {
+    return server.shelf().resolve(RECORD + ".json");
+  }
+}
