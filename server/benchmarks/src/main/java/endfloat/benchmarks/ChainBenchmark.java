@@ -1,5 +1,7 @@
 package endfloat.benchmarks;
 
+import endfloat.working.Parser;
+import endfloat.working.Working;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import net.objecthunter.exp4j.Expression;
@@ -37,6 +39,12 @@ public class ChainBenchmark {
   @Benchmark
   public List<Expression> readExpressionEvaluator() {
     return evaluators();
+  }
+
+  /** Lines to trees, before kinds are checked. */
+  @Benchmark
+  public Working parse() {
+    return Parser.parse(HotBacklash.CHAIN);
   }
 
   static List<Expression> evaluators() {
