@@ -53,4 +53,14 @@ class SizeTest {
   void commaIsRefusedAsTheTwoThingsItCanMean() {
     assertThrows(UnitException.class, () -> Size.read("1,250 mm", FIELD));
   }
+
+  @net.jqwik.api.Property
+  void anythingTypedIsASizeOrRefused(@net.jqwik.api.ForAll String typed) {
+    try {
+      Size.read(typed, FIELD);
+      Size.read("1 " + typed, FIELD);
+    } catch (UnitException e) {
+      org.junit.jupiter.api.Assertions.assertFalse(e.wayOut().isEmpty(), typed);
+    }
+  }
 }

@@ -7,6 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -138,5 +143,60 @@ class UnitTextTest {
     assertEquals("delta_degF", UnitTable.find("degF").interval().symbol());
     assertEquals(1.8, UnitTable.find("1/degF").toSi("1"), 0);
     assertEquals(5.0, UnitTable.find("degC").interval().toSi("5"), 0);
+  }
+
+  @Provide
+  Arbitrary<String> nearlyUnits() {
+    Arbitrary<String> piece =
+        Arbitraries.of(
+            "mm",
+            "lbf",
+            "N",
+            "K",
+            "1",
+            "2",
+            "/",
+            ".",
+            "*",
+            "^",
+            "-",
+            "(",
+            ")",
+            "[",
+            "]",
+            "{",
+            "°",
+            "%",
+            " ",
+            "in_i",
+            "²",
+            "⁻",
+            "degC",
+            "x",
+            "9999999999");
+    return piece.list().ofMaxSize(9).map(pieces -> String.join("", pieces));
+  }
+
+  /** Nothing but a unit or a refusal with a way out, and a unit reads back as itself. */
+  @Property(tries = 20_000)
+  void anyTextIsAUnitOrRefused(@ForAll("nearlyUnits") String text) {
+    Unit unit;
+    try {
+      unit = UnitTable.find(text);
+    } catch (UnitException e) {
+      assertFalse(e.wayOut().isEmpty(), text);
+      return;
+    }
+    assertEquals(unit, UnitTable.find(unit.symbol()));
+    assertEquals(unit.dimension(), UnitTable.find(unit.symbol()).dimension());
+  }
+
+  @Property
+  void anythingTypedIsAUnitOrRefused(@ForAll String text) {
+    try {
+      UnitTable.find(text);
+    } catch (UnitException e) {
+      assertFalse(e.wayOut().isEmpty(), text);
+    }
   }
 }
