@@ -1,0 +1,73 @@
+package endfloat.materials;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import endfloat.definition.RefusedException;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Callister and Rethwisch, Fundamentals of Materials Science and Engineering: An Integrated
+ * Approach, 3rd ed., Appendix B, unless a test says otherwise.
+ */
+class MaterialTest {
+
+  @Test
+  void holdsTheMaterialsOfTheTrade() {
+    assertTrue(MaterialTable.LIBRARY.names().size() >= 25);
+    assertAll(
+        MaterialTable.LIBRARY.names().stream()
+            .map(n -> () -> assertFalse(Material.material(n).sources().isEmpty(), n)));
+  }
+
+  @Test
+  void everyValueNamesItsSourceAndHowItIsKnown() {
+    assertEquals(
+        "expansion: W. D. Callister and D. G. Rethwisch, Fundamentals of Materials Science and"
+            + " Engineering: An Integrated Approach, 3rd ed., Table B.6, 20 degC (verified)",
+        Material.material("invar").sources().split("; ")[0]);
+  }
+
+  /** Table B.2 prints 90 to 113 GPa for grey iron G3000: middle 101.5, half-width 11.5, even. */
+  @Test
+  void aPrintedRangeIsItsMiddleWithAnEvenSpread() {
+    var modulus = Material.material("gray iron g3000").modulus();
+    assertEquals(101.5e9, modulus.value(), 1);
+    assertEquals(11.5e9 / Math.sqrt(3), modulus.standardUncertainty(), 1);
+  }
+
+  /** Table B.4: 6061-T6 yields at 276 MPa; its expansion is that of 6061, 23.6 ppm/K. */
+  @Test
+  void aConditionAddsItsStrengthToTheMaterial() {
+    var case6061 = Material.material("Aluminum 6061-T6");
+    assertEquals(276e6, case6061.yield().value(), 1);
+    assertEquals(23.6e-6, case6061.expansion().value(), 1e-12);
+  }
+
+  @Test
+  void aStrengthNobodyCanVouchForIsAbsentAndSaysWhy() {
+    var yield = Material.material("4140").yield();
+    assertTrue(yield.isAbsent());
+    assertEquals(
+        "no yield strength on file for steel 4140: it depends on the condition; name one: steel"
+            + " 4140 annealed; steel 4140 normalized; steel 4140 oil quenched, tempered 315 degC",
+        yield.whyAbsent());
+    assertEquals(
+        "no yield strength on file for grey iron G1800: enter a value with its source in the"
+            + " record",
+        Material.material("grey iron G1800").yield().whyAbsent());
+  }
+
+  @Test
+  void aNameNotOnFileIsRefusedWithTheNearest() {
+    var refusal = assertThrows(RefusedException.class, () -> Material.material("steel 4144"));
+    assertTrue(
+        refusal.getMessage().startsWith("no material \"steel 4144\" on file; near it are: steel 4"),
+        refusal.getMessage());
+    assertThrows(RefusedException.class, () -> Material.material("unobtainium"));
+    assertThrows(RefusedException.class, () -> Material.material(""));
+  }
+}
