@@ -1,0 +1,237 @@
+/** @import { Change, FigureView, Sheet } from "./shapes.js" */
+import { Connection } from "./connection.js";
+import { Outbox } from "./outbox.js";
+import { changed, opened, whole } from "./sheet.js";
+
+/**
+ * One open record: what the server says of it, what is being typed into it, what is on its way.
+ * Views listen; the desk knows none of them.
+ */
+export class Desk {
+  /** @type {Sheet | null} */
+  sheet = null;
+  isUp = false;
+  /** @type {{cell: string, seq: number, lines: any[], tokens: any[], problems: any[], figures: Map<string, FigureView>} | null} */
+  preview = null;
+
+  #listeners = [];
+  #answers = new Map();
+  #seq = 0;
+  #previewSeq = 0;
+
+  /**
+   * @param {() => any} openSocket
+   * @param {() => string} newId
+   * @param {{set: (f: () => void, ms: number) => any, clear: (handle: any) => void}} timers
+   */
+  constructor(openSocket, newId, timers) {
+    this.newId = newId;
+    this.outbox = new Outbox((edit) => this.connection.send({ type: "edit", edit }));
+    this.connection = new Connection(
+      { open: openSocket, up: () => this.#up(), down: () => this.#down(), message: (message) => this.#heard(message) },
+      timers,
+    );
+  }
+
+  start() {
+    this.connection.start();
+  }
+
+  /**
+   * Listens. Events: "sheet" (change), "line" (isUp), "sent" (edits waiting), "kept" (edit), "refused"
+   * (refusal), "preview" (preview), "notice" (text), "present" (people).
+   * @param {(event: string, detail: any) => void} listener
+   */
+  listen(listener) {
+    this.#listeners.push(listener);
+  }
+
+  // what is shown
+
+  /** @param {string} name @returns {FigureView | undefined} as previewed while its clause is being typed in */
+  figure(name) {
+    return this.preview?.figures.get(name) ?? this.sheet?.figures.get(name);
+  }
+
+  /** @param {string} id */
+  cell(id) {
+    return this.sheet?.cells.get(id);
+  }
+
+  // edits
+
+  /** Writes a value at a place inside a clause. @param {string} cell @param {string} at @param {any} value @param {number} [seen] */
+  put(cell, at, value, seen) {
+    return this.#edit({ op: "put", cell, at, value, seen: seen ?? this.cell(cell)?.revision });
+  }
+
+  /** Writes a value into title block, settings, instruments or parts. @param {string} at @param {any} value */
+  set(at, value) {
+    return this.#edit({ op: "set", at, value, seen: this.sheet?.revision });
+  }
+
+  /** @param {any} cell whole @param {string} parent @param {string} after */
+  add(cell, parent, after) {
+    return this.#edit({ op: "add", cell: cell.id, value: cell, parent, after });
+  }
+
+  /** @param {string} cell @param {string} parent @param {string} after */
+  move(cell, parent, after) {
+    return this.#edit({ op: "move", cell, parent, after });
+  }
+
+  /** @param {string} cell */
+  remove(cell) {
+    return this.#edit({ op: "delete", cell, seen: this.cell(cell)?.revision });
+  }
+
+  undo() {
+    return this.#edit({ op: "undo" });
+  }
+
+  redo() {
+    return this.#edit({ op: "redo" });
+  }
+
+  /** @param {any} edit */
+  #edit(edit) {
+    const id = this.outbox.take({ id: this.newId(), ...edit });
+    this.#tell("sent", this.outbox.waiting);
+    return id;
+  }
+
+  // questions
+
+  /** Asks how the sheet would look with this text; the answer is drawn, the record stays. @param {string} cell @param {string} text */
+  ask(cell, text) {
+    this.#previewSeq = ++this.#seq;
+    return this.connection.send({ type: "preview", cell, text, seq: this.#previewSeq });
+  }
+
+  /** @param {string} cell @param {string} text @param {number} offset @returns {Promise<any>} */
+  complete(cell, text, offset) {
+    return this.#question({ type: "complete", cell, text, offset });
+  }
+
+  /** @param {string} cell @param {string} name @returns {Promise<any>} */
+  hover(cell, name) {
+    return this.#question({ type: "hover", cell, name });
+  }
+
+  /** @param {string} name @returns {Promise<any>} */
+  trace(name) {
+    return this.#question({ type: "trace", name });
+  }
+
+  /** Says which clause this window is in. @param {string} cell */
+  here(cell) {
+    this.connection.send({ type: "here", cell });
+  }
+
+  /** @param {any} message @returns {Promise<any>} null where the line is down or the server has none */
+  #question(message) {
+    const seq = ++this.#seq;
+    if (!this.connection.send({ ...message, seq })) return Promise.resolve(null);
+    return new Promise((resolve) => this.#answers.set(seq, resolve));
+  }
+
+  // what comes back
+
+  #up() {
+    this.isUp = true;
+    this.#tell("line", true);
+  }
+
+  #down() {
+    this.isUp = false;
+    this.outbox.lost();
+    for (const resolve of this.#answers.values()) resolve(null);
+    this.#answers.clear();
+    this.#tell("line", false);
+  }
+
+  /** @param {any} message */
+  #heard(message) {
+    switch (message.type) {
+      case "sheet":
+        this.sheet = opened(message);
+        this.preview = null;
+        this.#tell("sheet", { ...whole(this.sheet), author: "", edit: "" });
+        // the sheet first: what is sent again is answered upon it
+        this.outbox.connected();
+        break;
+      case "changed": {
+        if (!this.sheet) break;
+        const { sheet, change } = changed(this.sheet, message);
+        this.sheet = sheet;
+        this.#settle(change, message);
+        break;
+      }
+      case "kept": {
+        const edit = this.outbox.kept(message.edit, message.revision);
+        if (edit) this.#tell("kept", edit);
+        this.#tell("sent", this.outbox.waiting);
+        break;
+      }
+      case "refused": {
+        const edit = this.outbox.refused(message.edit);
+        this.#tell("refused", { ...message, of: edit });
+        this.#tell("sent", this.outbox.waiting);
+        break;
+      }
+      case "preview":
+        if (message.seq === this.#previewSeq) this.#previewed(message);
+        break;
+      case "notice":
+        this.#tell("notice", message.text);
+        break;
+      case "present":
+        this.#tell("present", message.people ?? []);
+        break;
+      default: {
+        const resolve = this.#answers.get(message.seq);
+        this.#answers.delete(message.seq);
+        resolve?.(message);
+      }
+    }
+  }
+
+  /** The kept sheet has caught up with what was previewed, or moved away from under it. @param {Change} change @param {any} message */
+  #settle(change, message) {
+    const before = this.preview;
+    const settled = before !== null && change.cells.has(before.cell) && !this.outbox.pending(before.cell, "/text");
+    if (settled) this.preview = null;
+    const figures = settled ? new Set([...change.figures, ...before.figures.keys()]) : change.figures;
+    this.#tell("sheet", { ...change, figures, author: message.author ?? "", edit: message.edit ?? "" });
+  }
+
+  /** @param {any} message */
+  #previewed(message) {
+    const figures = new Map(Object.entries(message.figures ?? {}).filter(([, figure]) => figure !== null));
+    const names = new Set([...figures.keys(), ...(this.preview?.figures.keys() ?? [])]);
+    this.preview = {
+      cell: message.cell,
+      seq: message.seq,
+      lines: message.lines ?? [],
+      tokens: message.tokens ?? [],
+      problems: message.problems ?? [],
+      figures,
+    };
+    this.#tell("preview", { ...this.preview, names });
+  }
+
+  /** Forgets a preview that will not be kept. */
+  dropPreview() {
+    const before = this.preview;
+    if (!before) return;
+    this.preview = null;
+    this.#previewSeq = 0;
+    this.#tell("sheet", { cells: new Set([before.cell]), figures: new Set(before.figures.keys()), order: false, record: false, author: "", edit: "" });
+  }
+
+  /** @param {string} event @param {any} detail */
+  #tell(event, detail) {
+    for (const listener of this.#listeners) listener(event, detail);
+  }
+}
+

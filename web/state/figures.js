@@ -1,0 +1,41 @@
+/** @import { FigureView, LimitView } from "./shapes.js" */
+
+/**
+ * What stands in the result and limits columns for a figure: itself, or the station that is judged worst.
+ * @param {FigureView | undefined} figure
+ * @returns {{shown: any, of: string, limits: LimitView[], none: string}}
+ */
+export function answerOf(figure) {
+  if (!figure) return { shown: undefined, of: "", limits: [], none: "" };
+  if (figure.state === "error") return { shown: undefined, of: "", limits: [], none: "no result" };
+  if (figure.state === "waiting") return { shown: undefined, of: "", limits: [], none: "waiting" };
+  const elements = figure.elements ?? [];
+  if (elements.length === 0) {
+    return { shown: figure, of: "", limits: figure.limits ?? [], none: figure.state === "working" ? "working" : "" };
+  }
+  const worst = elements[figure.worstElement ?? -1];
+  if (worst) {
+    const shown = { ...worst, unit: worst.unit ?? figure.unit, kind: "quantity", state: figure.state };
+    return { shown, of: labelsOf(worst.labels), limits: worst.limits ?? figure.limits ?? [], none: "" };
+  }
+  if (figure.value) return { shown: figure, of: "", limits: figure.limits ?? [], none: "" };
+  return { shown: { value: `${elements.length} values`, kind: "text", state: figure.state }, of: "", limits: [], none: "" };
+}
+
+/** Labels of a station as one reads them: "cylinder 3, top". @param {Record<string, string> | undefined} labels */
+export function labelsOf(labels) {
+  return Object.entries(labels ?? {})
+    .map(([axis, label]) => (/^[\d.]+$/.test(String(label)) ? `${axis} ${label}` : String(label)))
+    .join(", ");
+}
+
+/** A live figure inside a note. @param {FigureView | undefined} figure */
+export function liveText(figure) {
+  if (!figure?.value || figure.state === "error" || figure.state === "waiting") return "";
+  return figure.unit ? `${figure.value} ${figure.unit}` : figure.value;
+}
+
+/** Whether a clause deserves a look: any verdict but within. @param {string} worst */
+export function isNotWithin(worst) {
+  return worst === "outside" || worst === "not proven";
+}

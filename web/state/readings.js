@@ -1,0 +1,172 @@
+/** Most labels that stand side by side in one row of a grid. */
+export const WIDEST = 8;
+
+/**
+ * What was taken once: an entry of the record.
+ * @typedef {{entry: number, taken: string[], struck: any}} Taking
+ *
+ * @typedef {object} GridRow
+ * @property {string[]} labels of the axes that run down
+ * @property {Taking[][]} stations what was taken at each column; empty where the grid has a gap
+ *
+ * @typedef {object} Grid
+ * @property {string[]} down axes whose labels head the rows
+ * @property {string} across axis whose labels head the columns
+ * @property {{columns: string[], rows: GridRow[]}[]} bands one above the other; several where one row would be too wide
+ */
+
+/** @param {any} reading */
+export function hasStations(reading) {
+  return (reading.axes ?? []).length > 0;
+}
+
+/**
+ * The stages a reading was taken at, in the order they came.
+ * @param {any} reading
+ * @param {string} now the record's present stage, which holds where nothing else is said
+ * @returns {string[]} at least one
+ */
+export function stages(reading, now) {
+  const found = distinct((reading.entries ?? []).map((entry) => stageOf(reading, entry, now)));
+  return found.length > 0 ? found : [reading.stage ?? now];
+}
+
+/** @param {any} reading @param {any} entry @param {string} now */
+export function stageOf(reading, entry, now) {
+  return entry.stage ?? reading.stage ?? now;
+}
+
+/**
+ * What was taken at one stage, in the order written.
+ * @param {any} reading
+ * @param {string} stage
+ * @param {string} now the record's present stage
+ * @returns {Taking[]}
+ */
+export function takings(reading, stage, now) {
+  return (reading.entries ?? [])
+    .map((entry, index) => ({ entry: index, taken: takenTexts(entry), struck: entry.struck ?? null, stage: stageOf(reading, entry, now) }))
+    .filter((taking) => taking.stage === stage);
+}
+
+/**
+ * Lays a reading with stations out as a grid: the last axis runs across, the others down. Labels keep the
+ * order in which the entries were written.
+ * @param {any} reading as the record holds it
+ * @param {string} stage
+ * @param {string} now the record's present stage
+ * @returns {Grid}
+ */
+export function grid(reading, stage, now) {
+  const axes = reading.axes ?? [];
+  const across = axes[axes.length - 1] ?? "";
+  const down = axes.slice(0, -1);
+  const found = takings(reading, stage, now).map((taking) => ({ ...taking, at: reading.entries[taking.entry].at ?? {} }));
+  const columns = distinct(found.map((taking) => label(taking.at, across)));
+  const byRow = new Map();
+  for (const taking of found) {
+    const labels = down.map((axis) => label(taking.at, axis));
+    const key = JSON.stringify(labels);
+    if (!byRow.has(key)) byRow.set(key, { labels, at: new Map() });
+    const at = byRow.get(key).at;
+    const column = label(taking.at, across);
+    at.set(column, [...(at.get(column) ?? []), taking]);
+  }
+  const bands = chunks(columns).map((some) => ({
+    columns: some,
+    rows: [...byRow.values()].map((row) => ({
+      labels: row.labels,
+      stations: some.map((column) => row.at.get(column) ?? []),
+    })),
+  }));
+  return { down, across, bands };
+}
+
+/**
+ * The labels of a new station: those of the last one with the last axis counted on, where it counts.
+ * @param {any} reading
+ * @param {string} typed label of the last axis as the user gave it, "" to count on
+ * @returns {Record<string, string>}
+ */
+export function nextStation(reading, typed) {
+  const axes = reading.axes ?? [];
+  const last = (reading.entries ?? []).at(-1)?.at ?? {};
+  const across = axes[axes.length - 1];
+  const before = last[across] ?? "0";
+  const at = Object.fromEntries(axes.map((axis) => [axis, last[axis] ?? "1"]));
+  at[across] = typed !== "" ? typed : /^\d+$/.test(before) ? String(Number(before) + 1) : "";
+  return at;
+}
+
+/**
+ * The element of a series that belongs to an entry.
+ * @param {readonly any[]} elements of the figure
+ * @param {any} entry
+ */
+export function elementAt(elements, entry) {
+  const at = entry.at ?? {};
+  return elements.find((element) => Object.entries(element.labels ?? {}).every(([axis, text]) => String(at[axis]) === String(text)));
+}
+
+/** What was typed at an entry, repeats included: one field each. @param {any} entry */
+export function takenTexts(entry) {
+  const taken = entry?.taken ?? [];
+  return Array.isArray(taken) ? taken.map(String) : [String(taken)];
+}
+
+/**
+ * The repeats after one of them was typed; blank ones at the end go.
+ * @param {readonly string[]} taken
+ * @param {number} index
+ * @param {string} text
+ */
+export function withTaken(taken, index, text) {
+  const next = [...taken];
+  while (next.length <= index) next.push("");
+  next[index] = text.trim();
+  while (next.length > 0 && next[next.length - 1] === "") next.pop();
+  return next;
+}
+
+/**
+ * The entries after one reading of an entry was struck through with its reason. It keeps its place; repeats
+ * beside it stand.
+ * @param {readonly any[]} entries
+ * @param {number} entry
+ * @param {number} repeat
+ * @param {{reason: string, by: string, time: string}} struck
+ */
+export function withStruck(entries, entry, repeat, struck) {
+  const whole = entries[entry];
+  const taken = takenTexts(whole);
+  if (taken.length <= 1) return entries.map((one, index) => (index === entry ? { ...one, struck } : one));
+  const rest = { ...whole, taken: taken.filter((_, index) => index !== repeat) };
+  const alone = { ...whole, taken: [taken[repeat]], struck };
+  return entries.flatMap((one, index) => (index === entry ? [rest, alone] : [one]));
+}
+
+/** Calibration of an instrument on a day: what is to be said, and whether it was overdue. @param {any} instrument @param {string} day ISO date */
+export function calibration(instrument, day) {
+  if (!instrument) return { text: "", overdue: false };
+  const overdue = Boolean(instrument.due) && Boolean(day) && instrument.due < day;
+  if (overdue) return { text: `calibration was due ${instrument.due}`, overdue };
+  return { text: instrument.calibrated ? `calibrated ${instrument.calibrated}` : "", overdue };
+}
+
+/** @param {any} at @param {string} axis */
+function label(at, axis) {
+  return String(at?.[axis] ?? "");
+}
+
+/** @param {readonly string[]} texts */
+function distinct(texts) {
+  return [...new Set(texts)];
+}
+
+/** @param {string[]} columns */
+function chunks(columns) {
+  if (columns.length <= WIDEST) return [columns];
+  const bands = Math.ceil(columns.length / WIDEST);
+  const width = Math.ceil(columns.length / bands);
+  return Array.from({ length: bands }, (_, band) => columns.slice(band * width, (band + 1) * width));
+}

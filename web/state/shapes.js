@@ -1,0 +1,93 @@
+/**
+ * What the server sends, as types. Numbers that are shown arrive as text; the page formats nothing.
+ *
+ * @typedef {object} Problem
+ * @property {number} line counted from 1
+ * @property {number} from first column, counted from 1
+ * @property {number} to column after the last
+ * @property {string} message what is wrong
+ * @property {string} wayOut what to do
+ * @property {"ERROR"|"WARNING"|"HINT"} severity
+ *
+ * @typedef {[number, number, number, string]} Token line, from, to, kind
+ *
+ * @typedef {object} LineView
+ * @property {number} line
+ * @property {string} name
+ * @property {string} figure name of the figure that the line shows
+ * @property {string} unit
+ * @property {string} [nameMath] MathML of the name
+ * @property {string} formula MathML
+ * @property {string} numbers MathML, the numbers put in
+ * @property {string} given
+ * @property {string} source
+ *
+ * @typedef {object} CellView
+ * @property {string} id
+ * @property {string} number
+ * @property {string} kind
+ * @property {string} title
+ * @property {number} revision
+ * @property {any} source the clause as the record holds it
+ * @property {string} [html] of a note
+ * @property {LineView[]} [lines] of a working
+ * @property {Problem[]} [problems]
+ * @property {Token[]} [tokens]
+ * @property {"fresh"|"error"|"waiting"|"working"} state
+ * @property {string} worst worst verdict
+ * @property {CellView[]} [cells] of a section
+ *
+ * @typedef {object} LimitView
+ * @property {string} verdict within, not proven, outside
+ * @property {string} [authority]
+ * @property {string} [condition]
+ * @property {string} [state]
+ * @property {string} [rule]
+ * @property {string} [strip] SVG
+ *
+ * @typedef {object} ElementView one station of a series
+ * @property {Record<string, string>} labels
+ * @property {string} value
+ * @property {string} [u]
+ * @property {string} [verdict]
+ * @property {LimitView[]} [limits]
+ *
+ * @typedef {object} FigureView
+ * @property {string} name
+ * @property {string} cell
+ * @property {number} [line]
+ * @property {"fresh"|"error"|"waiting"|"working"} state
+ * @property {string} kind quantity, temperature, series, text, truth, record
+ * @property {string} [value]
+ * @property {string} [unit]
+ * @property {string} [u]
+ * @property {string} [verdict]
+ * @property {LimitView[]} [limits]
+ * @property {ElementView[]} [elements]
+ * @property {number} [worstElement] index into elements
+ * @property {Problem} [error]
+ * @property {{name: string, cell: string, line?: number}[]} [waitingOn]
+ * @property {Problem[]} [hints]
+ *
+ * @typedef {object} Place
+ * @property {string} id
+ * @property {string} parent id of the section, "" at the top
+ * @property {number} depth 0 at the top
+ *
+ * @typedef {object} Sheet
+ * @property {number} revision
+ * @property {any} record title block, settings, parts, instruments
+ * @property {ReadonlyMap<string, CellView>} cells
+ * @property {readonly Place[]} order clauses from top to bottom, sections before what they hold
+ * @property {ReadonlyMap<string, FigureView>} figures
+ * @property {any} summary
+ * @property {boolean} canUndo
+ * @property {boolean} canRedo
+ *
+ * @typedef {object} Change what of a sheet is to be drawn again
+ * @property {ReadonlySet<string>} cells
+ * @property {ReadonlySet<string>} figures
+ * @property {boolean} order clauses were added, removed, moved or numbered anew
+ * @property {boolean} record
+ */
+export {};

@@ -1,0 +1,53 @@
+/** @import { Problem, Token } from "./shapes.js" */
+
+/**
+ * Where each line of a text starts.
+ * @param {string} text
+ * @returns {number[]}
+ */
+export function lineStarts(text) {
+  const starts = [0];
+  for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) starts.push(at + 1);
+  return starts;
+}
+
+/**
+ * The server's stretches (line and columns from 1) as offsets into the text they were made for. What does
+ * not lie inside the text is left out.
+ * @param {string} text
+ * @param {readonly Token[]} tokens
+ * @returns {{from: number, to: number, kind: string}[]} in order
+ */
+export function stretches(text, tokens) {
+  const starts = lineStarts(text);
+  return tokens
+    .map(([line, from, to, kind]) => ({ ...offsets(text, starts, line, from, to), kind }))
+    .filter((one) => one.from < one.to)
+    .sort((a, b) => a.from - b.from || a.to - b.to);
+}
+
+/**
+ * @param {string} text
+ * @param {readonly number[]} starts of its lines
+ * @param {number} line
+ * @param {number} from
+ * @param {number} to
+ */
+export function offsets(text, starts, line, from, to) {
+  const start = starts[line - 1];
+  if (start === undefined) return { from: 0, to: 0 };
+  const end = line < starts.length ? starts[line] - 1 : text.length;
+  return { from: Math.min(start + from - 1, end), to: Math.min(start + to - 1, end) };
+}
+
+/**
+ * The line of a text, cut at a problem: before, what is wrong, behind.
+ * @param {string} line
+ * @param {Problem} problem
+ * @returns {[string, string, string]}
+ */
+export function cutAt(line, problem) {
+  const from = Math.max(0, Math.min(problem.from - 1, line.length));
+  const to = Math.max(from, Math.min(problem.to - 1, line.length));
+  return [line.slice(0, from), line.slice(from, to), line.slice(to)];
+}

@@ -1,0 +1,145 @@
+import { Typing } from "../state/typing.js";
+import { el, write } from "./dom.js";
+
+const CALM_AFTER = 700;
+const timers = { set: (f, ms) => setTimeout(f, ms), clear: (handle) => clearTimeout(handle) };
+
+/** Loads the editor while nothing else is to be done, so that the first clause opens at once. */
+export function warmUp() {
+  const load = () => import("./pad.js");
+  if ("requestIdleCallback" in window) requestIdleCallback(load, { timeout: 2000 });
+  else setTimeout(load, 300);
+}
+
+/**
+ * The text of one clause while it is being edited: the pad, what is typed in it, and what the server says
+ * of it. Esc closes it and keeps the text.
+ */
+export class Editing {
+  #pad = null;
+  #typing;
+  #problems = [];
+  #calm;
+  #foot = el("div", { class: "pad-foot" });
+  #said = el("div", { class: "said" });
+
+  /**
+   * @param {import("./clause.js").Clause} clause
+   * @param {{prose: boolean, tokens: any[], problems: any[]}} how
+   */
+  constructor(clause, how) {
+    this.clause = clause;
+    this.prose = how.prose;
+    this.desk = clause.page.desk;
+    const cell = clause.cell;
+    this.text = cell.source.text ?? "";
+    this.seen = cell.revision;
+    this.first = how;
+    this.#typing = new Typing(this.text, { preview: (text) => this.#preview(text), keep: (text) => this.#keep(text) }, timers);
+    this.element = el("div", { class: how.prose ? "pad words" : "pad" });
+    const hint = how.prose ? "{name} puts a figure in, {#clause} a clause number." : "Results below follow as you type.";
+    this.#foot.append(el("span", {}, hint), el("span", {}, "Esc closes"), this.#said);
+    this.#said.className = "problem";
+    this.#said.hidden = true;
+  }
+
+  /** @param {number} [line] */
+  async open(line) {
+    const { Pad } = await import("./pad.js");
+    if (this.closed) return;
+    const { number, title } = this.clause.cell;
+    this.#pad = new Pad({
+      parent: this.element,
+      text: this.#typing.text,
+      label: `Text of clause ${number} ${title}`,
+      prose: this.prose,
+      typed: (text) => this.#typed(text),
+      close: () => this.clause.page.close(),
+      complete: (text, offset) => this.desk.complete(this.clause.id, text, offset),
+    });
+    this.element.append(this.#foot);
+    this.read(this.#typing.text, this.first.tokens, this.first.problems);
+    this.#pad.focus(line);
+  }
+
+  /** @param {string} text */
+  #typed(text) {
+    this.#typing.typed(text);
+    clearTimeout(this.#calm);
+    this.#calm = setTimeout(() => this.#say(), CALM_AFTER);
+  }
+
+  /** @param {string} text */
+  #preview(text) {
+    if (!this.prose) this.desk.ask(this.clause.id, text);
+    this.asked = text;
+  }
+
+  /** @param {string} text */
+  #keep(text) {
+    if (this.clause.isDisputed) return;
+    if (!this.prose) this.#preview(text);
+    this.desk.put(this.clause.id, "/text", text, this.seen);
+  }
+
+  /** The server read the text that was asked for last. @param {any} preview */
+  previewed(preview) {
+    this.read(this.asked, preview.tokens, preview.problems);
+  }
+
+  /** @param {string} text @param {any[]} tokens @param {any[]} problems */
+  read(text, tokens, problems) {
+    this.#pad?.read(text, tokens, problems);
+    const gone = problems.length === 0;
+    this.#problems = problems;
+    if (gone || !this.#said.hidden) this.#say();
+    else if (!this.#typing.isOpen) this.#say();
+  }
+
+  /** What is wrong, said once the typing rests. */
+  #say() {
+    const worst = this.#problems.find((problem) => problem.severity === "ERROR") ?? this.#problems[0];
+    this.#said.hidden = !worst;
+    if (!worst) return;
+    const words = `${worst.message} ${worst.wayOut ?? ""}`.trim();
+    if (this.#said.textContent === `line ${worst.line}${words}`) return;
+    this.#said.replaceChildren(el("span", { class: "where" }, `line ${worst.line}`), el("strong", {}, worst.message), ` ${worst.wayOut ?? ""}`);
+  }
+
+  /** The clause as the server has it now: ours, or another window's. */
+  update() {
+    const cell = this.clause.cell;
+    const text = cell.source.text ?? "";
+    if (this.#typing.isOpen || this.desk.outbox.pending(cell.id, "/text") || this.clause.isDisputed) return;
+    this.seen = cell.revision;
+    if (text !== this.#typing.text) this.take(text);
+    this.read(text, cell.tokens ?? [], cell.problems ?? []);
+  }
+
+  /** Takes over a text from elsewhere. @param {string} text */
+  take(text) {
+    this.#typing.replaced(text);
+    this.#pad?.replace(text);
+  }
+
+  /** The text as it stands in the pad. */
+  get now() {
+    return this.#typing.text;
+  }
+
+  rest() {
+    this.#typing.rest();
+  }
+
+  focus(line) {
+    this.#pad?.focus(line);
+  }
+
+  close() {
+    this.closed = true;
+    clearTimeout(this.#calm);
+    this.#typing.rest();
+    this.#pad?.close();
+    this.element.remove();
+  }
+}

@@ -1,0 +1,129 @@
+import { autocompletion, closeCompletion, completionKeymap, completionStatus, startCompletion } from "@codemirror/autocomplete";
+import { history, historyKeymap, standardKeymap } from "@codemirror/commands";
+import { EditorState, StateEffect, StateField, Transaction } from "@codemirror/state";
+import { Decoration, EditorView, highlightActiveLine, keymap } from "@codemirror/view";
+import { lineStarts, offsets, stretches } from "../state/source.js";
+
+/** @import { Problem, Token } from "../state/shapes.js" */
+
+const setMarks = StateEffect.define();
+
+/** The server's words on each stretch of the text; they move along with what is typed. */
+const marks = StateField.define({
+  create: () => Decoration.none,
+  update(value, transaction) {
+    let next = value.map(transaction.changes);
+    for (const effect of transaction.effects) {
+      if (effect.is(setMarks)) next = effect.value;
+    }
+    return next;
+  },
+  provide: (field) => EditorView.decorations.from(field),
+});
+
+/** The squared pad: one text being edited. */
+export class Pad {
+  #problems = [];
+  #tokens = [];
+
+  /**
+   * @param {object} on
+   * @param {HTMLElement} on.parent
+   * @param {string} on.text
+   * @param {string} on.label
+   * @param {boolean} [on.prose] a note: no tokens, no completion
+   * @param {(text: string) => void} on.typed
+   * @param {() => void} on.close
+   * @param {(text: string, offset: number) => Promise<any>} on.complete
+   */
+  constructor(on) {
+    const nonce = document.querySelector("script[nonce]")?.nonce ?? "";
+    const state = EditorState.create({
+      doc: on.text,
+      extensions: [
+        EditorView.cspNonce.of(nonce),
+        marks,
+        history(),
+        highlightActiveLine(),
+        EditorView.lineWrapping,
+        EditorView.contentAttributes.of({ "aria-label": on.label, "aria-multiline": "true", spellcheck: on.prose ? "true" : "false" }),
+        keymap.of([
+          { key: "Escape", run: () => (on.close(), true) },
+          { key: "Mod-Enter", run: () => (on.close(), true) },
+          { key: "Ctrl-Space", run: startCompletion },
+        ]),
+        keymap.of([...completionKeymap, ...historyKeymap, ...standardKeymap]),
+        on.prose ? [] : autocompletion({ override: [(context) => completions(context, on.complete)], icons: false }),
+        EditorView.updateListener.of((update) => {
+          if (update.docChanged && !update.transactions.some((one) => one.annotation(Transaction.remote))) on.typed(update.state.doc.toString());
+        }),
+      ],
+    });
+    this.view = new EditorView({ state, parent: on.parent });
+  }
+
+  get text() {
+    return this.view.state.doc.toString();
+  }
+
+  /** Puts the cursor on a line. @param {number} [line] counted from 1 */
+  focus(line) {
+    const { doc } = this.view.state;
+    if (line !== undefined && line >= 1 && line <= doc.lines) {
+      this.view.dispatch({ selection: { anchor: doc.line(line).to }, scrollIntoView: true });
+    }
+    this.view.focus();
+  }
+
+  /** Takes over another window's text; the cursor stays where it was, as far as there is text. @param {string} text */
+  replace(text) {
+    if (text === this.text) return;
+    const { head } = this.view.state.selection.main;
+    this.view.dispatch({
+      changes: { from: 0, to: this.view.state.doc.length, insert: text },
+      selection: { anchor: Math.min(head, text.length) },
+      annotations: [Transaction.remote.of(true), Transaction.addToHistory.of(false)],
+    });
+  }
+
+  /**
+   * Shows what the server read in this text; left alone where the text has moved on.
+   * @param {string} text
+   * @param {readonly Token[]} tokens
+   * @param {readonly Problem[]} problems
+   */
+  read(text, tokens, problems) {
+    if (text !== this.text) return;
+    this.#tokens = [...tokens];
+    this.#problems = [...problems];
+    const starts = lineStarts(text);
+    const painted = stretches(text, this.#tokens).map((one) => Decoration.mark({ class: `tk-${one.kind}` }).range(one.from, one.to));
+    const wrong = this.#problems
+      .map((problem) => ({ ...offsets(text, starts, problem.line, problem.from, problem.to), severity: problem.severity }))
+      .filter((one) => one.from < one.to)
+      .map((one) => Decoration.mark({ class: one.severity === "ERROR" ? "wrong-here" : "hint-here" }).range(one.from, one.to));
+    this.view.dispatch({ effects: setMarks.of(Decoration.set([...painted, ...wrong], true)) });
+  }
+
+  get isChoosing() {
+    return completionStatus(this.view.state) === "active";
+  }
+
+  close() {
+    closeCompletion(this.view);
+    this.view.destroy();
+  }
+}
+
+/** @param {import("@codemirror/autocomplete").CompletionContext} context @param {(text: string, offset: number) => Promise<any>} ask */
+async function completions(context, ask) {
+  const word = context.matchBefore(/[\p{L}_"][\p{L}\p{N}_.]*/u);
+  if (!word && !context.explicit) return null;
+  const answer = await ask(context.state.doc.toString(), context.pos);
+  if (!answer || context.aborted || answer.options.length === 0) return null;
+  return {
+    from: answer.from ?? word?.from ?? context.pos,
+    options: answer.options.map((option) => ({ label: option.label, detail: option.detail || undefined, apply: option.apply || option.label })),
+    validFor: /^[\p{L}\p{N}_]*$/u,
+  };
+}

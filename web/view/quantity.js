@@ -1,0 +1,60 @@
+import { spokenName, typesetName } from "../state/names.js";
+import { attribute, el, mark, write } from "./dom.js";
+
+/** A name as it is set, its index lowered. @param {string} name */
+export function nameMark(name) {
+  const { base, index } = typesetName(name);
+  return el("span", { class: "nm" }, base, index && el("sub", {}, index));
+}
+
+/** Value, unit, uncertainty beneath; pressing it traces. Kept, and written anew only where a text differs. */
+export class Quantity {
+  #value = el("span", { class: "v" });
+  #unit = el("span", { class: "un" });
+  #u = el("span", { class: "u" });
+  #none = el("span", { class: "none" });
+  #q;
+  #button;
+
+  /**
+   * @param {string} name of the figure
+   * @param {(name: string) => void} press
+   */
+  constructor(name, press) {
+    this.name = name;
+    this.#q = el("span", { class: "q" }, this.#value, this.#unit, this.#u);
+    this.#button = el("button", { type: "button", class: "value", "data-value": name, title: `Trace ${spokenName(name)}`, onclick: () => press(name) }, this.#q);
+    this.element = el("div", {}, this.#button, this.#none);
+  }
+
+  /**
+   * @param {any} figure or an element of a series; undefined where there is none
+   * @param {string} [none] the word where no value stands
+   */
+  show(figure, none = "") {
+    const has = figure?.value !== undefined && figure.value !== "" && figure.state !== "error" && figure.state !== "waiting";
+    this.#button.hidden = !has;
+    this.#none.hidden = has;
+    if (!has) {
+      write(this.#none, none);
+      return;
+    }
+    const unit = figure.unit ?? "";
+    const words = figure.kind === "text" || figure.kind === "truth" || figure.kind === "record";
+    mark(this.#q, "words", words);
+    mark(this.#unit, "long", unit.length > 5);
+    write(this.#value, figure.value);
+    write(this.#unit, unit);
+    write(this.#u, figure.u ? `± ${figure.u}` : "");
+    mark(this.element, "old", figure.state === "working");
+  }
+
+  /** @param {boolean} on */
+  traced(on) {
+    attribute(this.#button, "aria-pressed", on ? "true" : null);
+  }
+
+  get button() {
+    return this.#button;
+  }
+}

@@ -1,0 +1,110 @@
+import { answerOf } from "../state/figures.js";
+import { calibration, takings } from "../state/readings.js";
+import { el, mark, write } from "./dom.js";
+import { nameMark, Quantity } from "./quantity.js";
+import { TakenFields } from "./taken.js";
+import { errorGlyph, Judgements } from "./verdict.js";
+
+/** Instrument, temperature, part and stage of a reading, in one line. @param {any} reading @param {any} record */
+export function circumstances(reading, record) {
+  const instrument = (record.instruments ?? []).find((one) => one.id === reading.instrument);
+  const part = (record.parts ?? []).find((one) => one.id === reading.part);
+  const { text, overdue } = calibration(instrument, record.title_block?.date ?? "");
+  const words = [
+    instrument ? `${instrument.name ?? ""} ${instrument.id}`.trim() : reading.instrument || "no instrument named",
+    reading.temperature ? `at ${reading.temperature}` : "",
+    part?.name ?? "",
+    reading.stage ?? "",
+  ].filter(Boolean);
+  const line = el("span", { class: "with" }, ...words.map((word) => el("span", {}, word)));
+  if (text) line.append(el("span", { class: overdue ? "overdue" : "" }, text));
+  return line;
+}
+
+/** A reading without stations: one row of the list. */
+export class ReadingRow {
+  #lim = el("td", { class: "lim" });
+  #said = el("div", { class: "waiton" });
+
+  /** @param {import("./clause.js").Clause} clause @param {number} index */
+  constructor(clause, index) {
+    this.clause = clause;
+    this.page = clause.page;
+    this.taken = new TakenFields(clause, index);
+    const reading = this.reading;
+    this.quantity = new Quantity(reading.name, (name) => this.page.trace(name));
+    this.judgements = new Judgements(this.#lim);
+    this.#lim.prepend(this.#said);
+    const name = el("th", { scope: "row", class: "rname" }, reading.name ? nameMark(reading.name) : el("span", { class: "un" }, "not named"));
+    const about = el("td", { class: "about" }, el("span", { class: "what" }, reading.what || ""), circumstances(reading, this.page.desk.sheet.record));
+    this.element = el(
+      "tr",
+      { id: reading.name ? `figure-${reading.name}` : null },
+      name,
+      about,
+      el("td", { class: "takes" }, this.#takes(reading)),
+      el("td", { class: "result" }, this.quantity.element),
+      this.#lim,
+    );
+  }
+
+  get reading() {
+    return this.taken.reading;
+  }
+
+  get name() {
+    return this.reading.name;
+  }
+
+  #takes(reading) {
+    const box = el("div", { class: "taken" });
+    const now = this.page.stage;
+    const all = takings(reading, reading.stage ?? now, now);
+    const spoken = reading.what || reading.name || "reading";
+    if (all.length === 0) box.append(this.taken.field(reading.entries?.length ?? 0, 0, `${spoken}, in ${reading.unit || "no unit"}`));
+    for (const { entry, taken, struck } of all) {
+      const texts = taken.length > 0 ? taken : [""];
+      texts.forEach((_, repeat) => box.append(this.taken.field(entry, repeat, `${spoken}${texts.length > 1 ? `, repeat ${repeat + 1}` : ""}, in ${reading.unit || "no unit"}`)));
+      if (struck) box.append(this.taken.strike(entry, 0, struck));
+    }
+    if (reading.unit) box.append(el("span", { class: "un" }, shownUnit(reading.unit)));
+    const last = all.findLast((taking) => !taking.struck);
+    if (last && last.taken.length > 0) box.append(this.#another(box, last, spoken), this.taken.strike(last.entry, last.taken.length - 1, null));
+    return box;
+  }
+
+  #another(box, last, spoken) {
+    const word = el("button", { type: "button", class: "word" }, "once more");
+    word.addEventListener("click", () => {
+      const input = this.taken.field(last.entry, last.taken.length, `${spoken}, repeat ${last.taken.length + 1}`);
+      word.before(input);
+      word.remove();
+      input.focus();
+    });
+    return word;
+  }
+
+  refresh() {
+    this.taken.refresh();
+    this.figure();
+  }
+
+  figure() {
+    const figure = this.name ? this.page.desk.figure(this.name) : undefined;
+    const answer = answerOf(figure);
+    const wrong = figure?.state === "error" ? figure.error : undefined;
+    this.quantity.show(answer.shown, answer.none === "no result" ? "no result" : answer.shown ? answer.none : "not taken");
+    this.judgements.show(answer.limits);
+    mark(this.element, "err", Boolean(wrong));
+    if (wrong) this.#said.replaceChildren(el("span", { class: "verdict error" }, errorGlyph(), "in error"), el("span", {}, `${wrong.message} ${wrong.wayOut ?? ""}`));
+    else write(this.#said, "");
+    const on = this.page.isTraced(this.name);
+    mark(this.element, "traced", on);
+    this.quantity.traced(on);
+  }
+}
+
+/** @param {string} unit as the record writes it */
+export function shownUnit(unit) {
+  return unit === "degC" ? "°C" : unit === "degF" ? "°F" : unit;
+}

@@ -1,0 +1,57 @@
+import { el } from "./dom.js";
+
+/** What the page has to say: aloud to screen readers, and along the lower edge where there is a choice. */
+export class Says {
+  #line = el("div", { role: "status" });
+  #box;
+
+  /** @param {Element} element */
+  constructor(element) {
+    this.#box = el("div", {});
+    element.append(this.#box);
+    this.#line.className = "unseen";
+    document.body.append(this.#line);
+  }
+
+  /** A sentence, said once. @param {string} text */
+  say(text) {
+    this.#line.textContent = text;
+  }
+
+  /**
+   * A sentence with words to press; it stays until something else is said or it is put away.
+   * @param {string} text
+   * @param {[string, () => void][]} words
+   */
+  offer(text, words) {
+    this.say(text);
+    const buttons = words.map(([word, act]) => el("button", { type: "button", class: "word", onclick: () => (this.clear(), act()) }, word));
+    const away = el("button", { type: "button", class: "word", onclick: () => this.clear() }, "put away");
+    this.#box.replaceChildren(el("span", {}, text), ...buttons, away);
+  }
+
+  /** Asks for a short text. @param {string} question @param {(answer: string) => void} act */
+  ask(question, act) {
+    const before = document.activeElement;
+    const input = el("input", { class: "field", type: "text", "aria-label": question, size: 8 });
+    const done = () => {
+      this.clear();
+      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
+    };
+    input.addEventListener("keydown", (event) => {
+      event.stopPropagation();
+      if (event.key === "Escape") done();
+      if (event.key === "Enter") {
+        const answer = input.value.trim();
+        done();
+        if (answer !== "") act(answer);
+      }
+    });
+    this.#box.replaceChildren(el("span", {}, question), input);
+    input.focus();
+  }
+
+  clear() {
+    this.#box.replaceChildren();
+  }
+}

@@ -1,0 +1,164 @@
+import { answerOf } from "../state/figures.js";
+import { elementAt, grid, nextStation, stages } from "../state/readings.js";
+import { el, mark, write } from "./dom.js";
+import { nameMark, Quantity } from "./quantity.js";
+import { circumstances, shownUnit } from "./reading-row.js";
+import { TakenFields } from "./taken.js";
+import { errorGlyph, Judgements, verdictClass } from "./verdict.js";
+
+/** A reading with stations: a grid of labels, and the answer of the worst station beside it. */
+export class StationGrid {
+  #lim = el("div", { class: "lim" });
+  #of = el("span", { class: "cap of" });
+  #said = el("div", { class: "waiton" });
+  #cells = new Map();
+  #words = el("div", { class: "station-words" });
+
+  /** @param {import("./clause.js").Clause} clause @param {number} index */
+  constructor(clause, index) {
+    this.clause = clause;
+    this.page = clause.page;
+    this.index = index;
+    this.taken = new TakenFields(clause, index);
+    const { reading } = this;
+    this.quantity = new Quantity(reading.name, (name) => this.page.trace(name));
+    this.judgements = new Judgements(this.#lim);
+    this.#lim.prepend(this.#said);
+    const now = this.page.stage;
+    const at = stages(reading, now);
+    const tables = at.map((stage, position) => this.#table(reading, stage, position, at.length > 1));
+    this.grid = el("div", { class: "stations", tabindex: "-1" }, ...tables, this.#words);
+    const head = el("span", { class: "cap" }, reading.name ? nameMark(reading.name) : "not named");
+    this.answers = el("div", { class: "answers" }, el("div", { class: "ans", id: reading.name ? `figure-${reading.name}` : null }, el("div", { class: "result" }, head, this.#of, this.quantity.element), this.#lim));
+    this.elements = [this.grid, this.answers];
+    this.grid.addEventListener("focusin", (event) => this.#focused(event));
+    this.#more();
+  }
+
+  get reading() {
+    return this.taken.reading;
+  }
+
+  get name() {
+    return this.reading.name;
+  }
+
+  #table(reading, stage, position, several) {
+    const now = this.page.stage;
+    const { down, across, bands } = grid(reading, stage, now);
+    const unit = reading.unit ? `, ${shownUnit(reading.unit)}` : "";
+    const caption = el("caption", {});
+    if (position === 0) {
+      const { stage: _, ...rest } = reading;
+      caption.append(reading.what || "", circumstances(several ? rest : reading, this.page.desk.sheet.record));
+    }
+    if (several) caption.append(el("span", { class: "with" }, stage || "no stage"));
+    const bodies = bands.flatMap((band) => {
+      const heads = [...down.map((axis) => el("th", { scope: "col", class: "axis" }, axis))];
+      if (down.length === 0) heads.push(el("th", { scope: "row", class: "axis" }, across));
+      const labels = el("tr", { class: "labels" }, ...heads, ...band.columns.map((label) => el("th", { scope: "col" }, down.length > 0 ? `${label}` : label)));
+      const rows = band.rows.map((row) => {
+        const names = row.labels.length > 0 ? row.labels : [`${reading.name || "taken"}${unit}`];
+        return el("tr", {}, ...names.map((label) => el("th", { scope: "row", class: "axis" }, label)), ...row.stations.map((station, column) => this.#station(station, [...row.labels, band.columns[column]])));
+      });
+      return [el("tbody", {}, labels, ...rows)];
+    });
+    return el("table", {}, caption, ...bodies);
+  }
+
+  /** @param {any[]} takings @param {string[]} labels */
+  #station(takings, labels) {
+    const td = el("td", {});
+    const axes = this.reading.axes ?? [];
+    const spoken = axes.map((axis, position) => `${axis} ${labels[position]}`).join(", ");
+    for (const { entry, taken, struck } of takings) {
+      const texts = taken.length > 0 ? taken : [""];
+      texts.forEach((_, repeat) => td.append(this.taken.field(entry, repeat, `${spoken}${texts.length > 1 ? `, repeat ${repeat + 1}` : ""}${struck ? ", struck through" : ""}`)));
+      if (!struck) this.#cells.set(entry, td);
+    }
+    return td;
+  }
+
+  /** The words that belong to the station in use. @param {FocusEvent} event */
+  #focused(event) {
+    const key = event.target.dataset?.key;
+    if (!key) return;
+    const [, entry, repeat] = key.split("/").map(Number);
+    if (this.#shownFor === key) return;
+    this.#shownFor = key;
+    const whole = this.reading.entries?.[entry];
+    if (!whole) return;
+    const at = Object.entries(whole.at ?? {}).map(([axis, label]) => `${axis} ${label}`).join(", ");
+    const again = el("button", { type: "button", class: "word" }, "once more");
+    again.addEventListener("click", () => {
+      const input = this.taken.field(entry, (whole.taken ?? []).length, `${at}, repeat`);
+      this.#cells.get(entry)?.append(input);
+      input.focus();
+    });
+    const taken = (whole.taken ?? []).length > 0;
+    this.#words.replaceChildren(el("span", {}, at), whole.struck ? "" : again, taken || whole.struck ? this.taken.strike(entry, repeat, whole.struck ?? null) : "", ...this.#adding());
+  }
+
+  #shownFor = "";
+
+  #more() {
+    this.#shownFor = "";
+    const struck = (this.reading.entries ?? []).map((entry, index) => ({ entry, index })).filter(({ entry }) => entry.struck);
+    const reasons = struck.map(({ entry, index }) => this.taken.strike(index, 0, { ...entry.struck, reason: `${Object.values(entry.at ?? {}).join(", ")}: ${entry.struck.reason}` }));
+    this.#words.replaceChildren(...reasons, ...this.#adding());
+  }
+
+  /** A further station: a field for its label; empty counts on. */
+  #adding() {
+    const axis = (this.reading.axes ?? []).at(-1) ?? "station";
+    const field = el("input", { class: "field", type: "text", "aria-label": `Label of a further ${axis}`, placeholder: `further ${axis}` });
+    const add = () => {
+      const at = nextStation(this.reading, field.value.trim());
+      if (at[axis] === "") return field.focus();
+      this.page.desk.put(this.clause.id, `/readings/${this.index}/entries`, [...(this.reading.entries ?? []), { at, taken: [] }]);
+    };
+    field.addEventListener("keydown", (event) => {
+      if (event.key === "Enter") {
+        event.preventDefault();
+        add();
+      }
+    });
+    return [field, el("button", { type: "button", class: "word", onclick: add }, "add station")];
+  }
+
+  refresh() {
+    this.taken.refresh();
+    this.figure();
+  }
+
+  figure() {
+    const figure = this.name ? this.page.desk.figure(this.name) : undefined;
+    const answer = answerOf(figure);
+    const wrong = figure?.state === "error" ? figure.error : undefined;
+    this.quantity.show(answer.shown, answer.none || (answer.shown ? "" : "not taken"));
+    write(this.#of, answer.of);
+    this.judgements.show(answer.limits);
+    if (wrong) this.#said.replaceChildren(el("span", { class: "verdict error" }, errorGlyph(), "in error"), el("span", {}, `${wrong.message} ${wrong.wayOut ?? ""}`));
+    else write(this.#said, "");
+    this.#rings(figure?.elements ?? []);
+    const on = this.page.isTraced(this.name);
+    mark(this.answers, "traced", on);
+    this.quantity.traced(on);
+  }
+
+  /** A ring round every station that is not within. @param {any[]} elements */
+  #rings(elements) {
+    for (const [entry, td] of this.#cells) {
+      const element = elementAt(elements, this.reading.entries?.[entry] ?? {});
+      const verdict = element?.verdict === "outside" || element?.verdict === "not proven" ? element.verdict : "";
+      let ring = td.querySelector(".mark");
+      if (verdict && !ring) ring = td.appendChild(el("span", { class: "mark" }, el("span", { class: "unseen" })));
+      if (!ring) continue;
+      if (!verdict) ring.remove();
+      else {
+        ring.className = `mark ${verdictClass(verdict)}`;
+        write(ring.firstChild, verdict);
+      }
+    }
+  }
+}

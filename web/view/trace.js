@@ -1,0 +1,175 @@
+import { el, svg } from "./dom.js";
+import { nameMark } from "./quantity.js";
+
+/** Where one value comes from: the panel in the margin and the tie lines beside the columns. */
+export class Trace {
+  /** @type {{name: string, tree: any, neededBy: any[]} | null} */
+  shown = null;
+  #panel = null;
+  #ties = null;
+  #from = [];
+  #to = [];
+
+  /** @param {import("./sheet-page.js").SheetPage} page */
+  constructor(page) {
+    this.page = page;
+    this.#ties = svg("svg", { class: "ties", "aria-hidden": "true" });
+    page.body.append(this.#ties);
+    new ResizeObserver(() => this.draw()).observe(page.body);
+    document.fonts?.ready.then(() => this.draw());
+  }
+
+  get name() {
+    return this.shown?.name ?? "";
+  }
+
+  /** @param {string} name */
+  async toggle(name) {
+    if (this.name === name) return this.clear();
+    const answer = await this.page.desk.trace(name);
+    if (!answer) return this.page.say("The line to the server is down; the trace comes when it is back.");
+    const before = this.name;
+    this.shown = answer;
+    this.#panel?.remove();
+    const clause = this.page.clauseOf(name);
+    if (!clause) return;
+    this.#panel = this.#draw(answer);
+    for (const other of this.page.clauses()) other.element.classList.toggle("tracing", other === clause);
+    clause.margin.append(this.#panel);
+    this.#from = [...leaves(answer.tree?.from ?? [])];
+    this.#to = answer.neededBy ?? [];
+    this.page.redrawFigures([before, name]);
+    this.draw();
+  }
+
+  /** The trace anew after an edit. */
+  async renew() {
+    const { name } = this;
+    if (name === "") return;
+    const answer = await this.page.desk.trace(name);
+    if (!answer || this.name !== name) return;
+    this.shown = answer;
+    const panel = this.#draw(answer);
+    this.#panel?.replaceWith(panel);
+    this.#panel = panel;
+    this.#from = [...leaves(answer.tree?.from ?? [])];
+    this.#to = answer.neededBy ?? [];
+    this.draw();
+  }
+
+  clear() {
+    const { name } = this;
+    this.shown = null;
+    this.#panel?.remove();
+    this.#panel = null;
+    this.#from = [];
+    this.#to = [];
+    for (const clause of this.page.clauses()) clause.element.classList.remove("tracing");
+    if (name !== "") this.page.redrawFigures([name]);
+    this.draw();
+  }
+
+  /** @param {any} answer */
+  #draw({ name, tree, neededBy }) {
+    const needs = (neededBy ?? []).map((one) => el("li", {}, el("span", { class: "let" }, this.#number(one)), this.#link(one)));
+    const value = [tree?.value, tree?.unit].filter(Boolean).join(" ");
+    return el(
+      "section",
+      { class: "trace", "aria-label": `Trace of ${name}` },
+      el(
+        "header",
+        {},
+        el("h4", {}, "Origin of ", nameMark(name)),
+        el("button", { type: "button", class: "word", onclick: () => this.clear() }, "close"),
+        el("span", { class: "val" }, value, tree?.u && el("small", {}, ` ± ${tree.u}`)),
+      ),
+      el("ul", { class: "tree" }, ...(tree?.from ?? []).map((node) => this.#node(node))),
+      needs.length > 0 && el("div", { class: "needs" }, el("span", { class: "cap" }, "Needed by"), el("ul", {}, ...needs)),
+    );
+  }
+
+  /** @param {any} node */
+  #node(node) {
+    const value = [node.value, node.unit].filter(Boolean).join(" ");
+    const from = node.from ?? [];
+    const label = node.name && node.cell !== undefined ? this.#link(node, nameMark(node.name)) : node.name ? nameMark(node.name) : el("span", {}, node.what ?? "");
+    const origin = originOf(node, this.#number(node));
+    return el(
+      "li",
+      {},
+      el("span", { class: "row" }, label, el("span", { class: "val" }, value)),
+      origin && el("span", { class: node.overdue ? "org overdue" : "org" }, origin),
+      from.length > 0 && el("ul", {}, ...from.map((one) => this.#node(one))),
+    );
+  }
+
+  #number(one) {
+    return one.number ?? this.page.desk.cell(one.cell)?.number ?? "";
+  }
+
+  #link(one, content = null) {
+    const text = one.name || one.title || this.page.desk.cell(one.cell)?.title || "clause";
+    const act = () => (one.name ? this.page.goToFigure(one.name) : this.page.go(one.cell));
+    return el("a", { href: one.name ? `#figure-${one.name}` : `#clause-${one.cell}`, onclick: (event) => (event.preventDefault(), act()) }, content ?? text);
+  }
+
+  /** The tie lines: full with a ring where the value comes from, dashed with an arrow where it goes. */
+  draw() {
+    this.#ties.replaceChildren();
+    const { body } = this.page;
+    const lane = measure(body, "--lane");
+    const self = this.name && this.#middle(this.name);
+    if (!self || lane === 0) return;
+    const x0 = body.clientWidth - measure(body, "--mar") - lane;
+    const from = unique(this.#from.map((one) => this.#middle(one.name, one.cell)));
+    const to = unique(this.#to.map((one) => this.#middle(one.name, one.cell)));
+    const add = (tag, at) => this.#ties.append(svg(tag, at));
+    const spine = (x, ys, look) => ys.length > 0 && add("path", { class: look, d: `M${x} ${Math.min(self, ...ys)}V${Math.max(self, ...ys)}` });
+    spine(x0 + 18, from, "tie");
+    spine(x0 + 31, to, "tie to");
+    for (const y of from) {
+      add("path", { class: "tie", d: `M${x0} ${y}H${x0 + 18}` });
+      add("circle", { class: "tie-ring", cx: x0 + 5, cy: y, r: 3.6 });
+    }
+    for (const y of to) {
+      add("path", { class: "tie to", d: `M${x0 + 9} ${y}H${x0 + 31}` });
+      add("path", { class: "tie-arrow", d: `M${x0 + 1} ${y}l9 -4v8z` });
+    }
+    add("path", { class: "tie", d: `M${x0} ${self}H${x0 + lane + 4}` });
+    add("circle", { class: "tie-self", cx: x0 + 6, cy: self, r: 5.5 });
+  }
+
+  /** Height of a figure's value, or of its clause, in the body. @param {string} name @param {string} [cell] */
+  #middle(name, cell) {
+    const at = (name && document.getElementById(`figure-${name}`)) || (cell && document.getElementById(`clause-${cell}`)?.querySelector(".ttl"));
+    if (!at) return undefined;
+    const target = at.querySelector?.(".value:not([hidden]) .v") ?? at;
+    const box = target.getBoundingClientRect();
+    return Math.round(box.top + box.height / 2 - this.page.body.getBoundingClientRect().top) + 0.5;
+  }
+}
+
+/** @param {any} node @param {string} number */
+function originOf(node, number) {
+  const instrument = node.instrument;
+  const gauge = instrument ? [instrument.name, instrument.id, instrument.calibrated && `calibrated ${instrument.calibrated}`].filter(Boolean).join(", ") : "";
+  return [number, node.origin ?? node.what ?? "", gauge].filter(Boolean).join(", ");
+}
+
+/** Every named figure of a trace. @param {any[]} nodes @returns {Generator<any>} */
+function* leaves(nodes) {
+  for (const node of nodes) {
+    if (node.name) yield node;
+    yield* leaves(node.from ?? []);
+  }
+}
+
+/** @param {(number | undefined)[]} ys */
+function unique(ys) {
+  return [...new Set(ys.filter((y) => y !== undefined))];
+}
+
+/** @param {Element} element @param {string} name of a custom property in px */
+function measure(element, name) {
+  return parseFloat(getComputedStyle(element).getPropertyValue(name)) || 0;
+}

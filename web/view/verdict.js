@@ -1,0 +1,82 @@
+import { attribute, el, fragment, svg, write } from "./dom.js";
+
+const BARS = "M4.5 1.5v11M14.5 1.5v11";
+const SHAPES = {
+  within: () => svg("circle", { class: "vg-mk", cx: 9.5, cy: 7, r: 3 }),
+  "not-proven": () => svg("path", { class: "vg-open", d: "M14.5 2.8 18.7 7l-4.2 4.2L10.3 7z" }),
+  outside: () => svg("path", { class: "vg-mk", d: "M20.4 2.2l4 8.2h-8z" }),
+};
+
+/** The class that stands for a verdict. @param {string | undefined} verdict */
+export function verdictClass(verdict) {
+  return (verdict ?? "").replace(" ", "-");
+}
+
+/** The shape of a verdict: between, on, or beyond the two strokes. @param {string} verdict */
+export function glyph(verdict) {
+  const kind = verdictClass(verdict);
+  const shape = SHAPES[kind];
+  return svg(
+    "svg",
+    { class: `vg ${kind}`, viewBox: "0 0 26 14", width: 26, height: 14, "aria-hidden": "true", focusable: "false" },
+    svg("path", { class: "vg-bar", d: BARS }),
+    ...(shape ? [shape()] : []),
+  );
+}
+
+/** The shape of an error: unequal. */
+export function errorGlyph() {
+  return svg(
+    "svg",
+    { class: "vg error", viewBox: "0 0 20 14", width: 20, height: 14, "aria-hidden": "true", focusable: "false" },
+    svg("path", { class: "vg-er", d: "M3 4.5h13M3 9.5h13M13 .5l-7 13" }),
+  );
+}
+
+/** A verdict as shape and word. @param {string} verdict */
+export function verdict(verdict) {
+  return el("span", { class: `verdict ${verdictClass(verdict)}` }, glyph(verdict), verdict);
+}
+
+/** The verdicts of one figure, one strip a limit. Kept, and drawn again only where something changed. */
+export class Judgements {
+  #drawn = "";
+
+  /** @param {HTMLElement} element what they stand in */
+  constructor(element) {
+    this.element = element;
+  }
+
+  /** @param {readonly import("../state/shapes.js").LimitView[]} limits */
+  show(limits) {
+    const drawn = JSON.stringify(limits);
+    if (drawn === this.#drawn) return;
+    this.#drawn = drawn;
+    const old = [...this.element.querySelectorAll(".judged")];
+    limits.forEach((limit, index) => this.#one(limit, old[index]));
+    old.slice(limits.length).forEach((extra) => extra.remove());
+  }
+
+  /** @param {any} limit @param {Element | undefined} old */
+  #one(limit, old) {
+    const judged = old ?? this.element.appendChild(el("div", { class: "judged" }, el("span", { class: "verdict" }), el("span", { class: "picture" }), el("span", { class: "under" })));
+    const [word, picture, under] = judged.children;
+    if (word.dataset.verdict !== limit.verdict) {
+      word.dataset.verdict = limit.verdict;
+      attribute(word, "class", `verdict ${verdictClass(limit.verdict)}`);
+      word.replaceChildren(glyph(limit.verdict), limit.verdict);
+    }
+    if (picture.drawn !== limit.strip) {
+      picture.drawn = limit.strip;
+      picture.replaceChildren(limit.strip ? fragment(limit.strip) : "");
+    }
+    const terms = [limit.condition, limit.state].filter(Boolean).join(", ");
+    write(under, terms);
+    const told = [limit.authority || "engineer's own", limit.rule ? `rule: ${limit.rule}` : "", probability(limit)];
+    attribute(judged, "title", told.filter(Boolean).join("; "));
+  }
+}
+
+function probability(limit) {
+  return typeof limit.probability === "string" && limit.probability !== "" ? `probability within ${limit.probability}` : "";
+}
