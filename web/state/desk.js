@@ -39,7 +39,7 @@ export class Desk {
 
   /**
    * Listens. Events: "sheet" (change), "line" (isUp), "sent" (edits waiting), "kept" (edit), "refused"
-   * (refusal), "preview" (preview), "notice" (text), "present" (people).
+   * (refusal), "preview" (preview), "notice" (text), "present" (people), "conflict", "error".
    * @param {(event: string, detail: any) => void} listener
    */
   listen(listener) {
@@ -91,6 +91,16 @@ export class Desk {
 
   redo() {
     return this.#edit({ op: "redo" });
+  }
+
+  /** Ends a conflict with the file on disk: this sheet stands. */
+  keepMine() {
+    this.connection.send({ type: "keepMine" });
+  }
+
+  /** Ends it the other way: the file on disk becomes the sheet. */
+  takeTheirs() {
+    this.connection.send({ type: "takeTheirs" });
   }
 
   /** @param {any} edit */
@@ -156,7 +166,7 @@ export class Desk {
       case "sheet":
         this.sheet = opened(message);
         this.preview = null;
-        this.#tell("sheet", { ...whole(this.sheet), author: "", edit: "" });
+        this.#tell("sheet", { ...whole(this.sheet), author: "", edit: "", notices: message.notices ?? [] });
         // the sheet first: what is sent again is answered upon it
         this.outbox.connected();
         break;
@@ -184,6 +194,13 @@ export class Desk {
         break;
       case "notice":
         this.#tell("notice", message.text);
+        break;
+      case "conflict":
+        this.#tell("conflict", message);
+        break;
+      case "error":
+        if (message.fatal) this.connection.close();
+        this.#tell("error", message);
         break;
       case "present":
         this.#tell("present", message.people ?? []);

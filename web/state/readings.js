@@ -1,5 +1,5 @@
-/** Most labels that stand side by side in one row of a grid. */
-export const WIDEST = 8;
+/** Width of a row of a grid, in characters with one blank each. */
+const ROW = 48;
 
 /**
  * What was taken once: an entry of the record.
@@ -72,7 +72,8 @@ export function grid(reading, stage, now) {
     const column = label(taking.at, across);
     at.set(column, [...(at.get(column) ?? []), taking]);
   }
-  const bands = chunks(columns).map((some) => ({
+  const longest = Math.max(4, ...found.flatMap((taking) => taking.taken.map((text) => text.length)), ...columns.map((one) => one.length));
+  const bands = chunks(columns, Math.max(2, Math.floor(ROW / (longest + 1)))).map((some) => ({
     columns: some,
     rows: [...byRow.values()].map((row) => ({
       labels: row.labels,
@@ -163,10 +164,10 @@ function distinct(texts) {
   return [...new Set(texts)];
 }
 
-/** @param {string[]} columns */
-function chunks(columns) {
-  if (columns.length <= WIDEST) return [columns];
-  const bands = Math.ceil(columns.length / WIDEST);
+/** Even rows, none longer than the widest. @param {string[]} columns @param {number} widest */
+function chunks(columns, widest) {
+  if (columns.length <= widest) return [columns];
+  const bands = Math.ceil(columns.length / widest);
   const width = Math.ceil(columns.length / bands);
   return Array.from({ length: bands }, (_, band) => columns.slice(band * width, (band + 1) * width));
 }

@@ -44,6 +44,7 @@ export function changed(sheet, message) {
     else figures.set(name, figure);
   }
   const order = message.order ? places(message.order) : sheet.order;
+  if (message.order) number(message.order, cells, touched);
   const next = {
     revision: message.revision,
     record: { ...sheet.record, ...(message.record ?? {}) },
@@ -77,6 +78,18 @@ export function whole(sheet) {
   };
 }
 
+/** The numbers that clauses have in a new order. @param {any[]} tree @param {Map<string, CellView>} cells @param {Set<string>} touched */
+function number(tree, cells, touched) {
+  for (const node of tree) {
+    const cell = cells.get(node.id);
+    if (cell && node.number !== undefined && cell.number !== node.number) {
+      cells.set(node.id, { ...cell, number: node.number });
+      touched.add(node.id);
+    }
+    number(node.cells ?? [], cells, touched);
+  }
+}
+
 /** @param {CellView} cell @param {Map<string, CellView>} cells @param {Set<string>} touched */
 function keep(cell, cells, touched) {
   cells.set(cell.id, cell);
@@ -95,13 +108,9 @@ function unfold(list, parent, depth, cells, order) {
 
 /**
  * A tree of ids, laid out from top to bottom.
- * @param {any[]} tree of ids or of {id, cells}
+ * @param {any[]} tree of {id, number, cells}
  * @returns {Place[]}
  */
 export function places(tree, parent = "", depth = 0) {
-  return tree.flatMap((node) => {
-    const id = typeof node === "string" ? node : node.id;
-    const inner = typeof node === "string" ? [] : (node.cells ?? []);
-    return [{ id, parent, depth }, ...places(inner, id, depth + 1)];
-  });
+  return tree.flatMap((node) => [{ id: node.id, parent, depth }, ...places(node.cells ?? [], node.id, depth + 1)]);
 }

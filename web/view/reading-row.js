@@ -12,13 +12,12 @@ export function circumstances(reading, record) {
   const { text, overdue } = calibration(instrument, record.title_block?.date ?? "");
   const words = [
     instrument ? `${instrument.name ?? ""} ${instrument.id}`.trim() : reading.instrument || "no instrument named",
-    reading.temperature ? `at ${reading.temperature}` : "",
+    reading.temperature ? `at ${shownUnits(reading.temperature)}` : "",
     part?.name ?? "",
     reading.stage ?? "",
+    overdue ? "" : text,
   ].filter(Boolean);
-  const line = el("span", { class: "with" }, ...words.map((word) => el("span", {}, word)));
-  if (text) line.append(el("span", { class: overdue ? "overdue" : "" }, text));
-  return line;
+  return el("span", { class: "with" }, words.join(", "), overdue && el("span", { class: "overdue" }, `, ${text}`));
 }
 
 /** A reading without stations: one row of the list. */
@@ -67,7 +66,7 @@ export class ReadingRow {
       texts.forEach((_, repeat) => box.append(this.taken.field(entry, repeat, `${spoken}${texts.length > 1 ? `, repeat ${repeat + 1}` : ""}, in ${reading.unit || "no unit"}`)));
       if (struck) box.append(this.taken.strike(entry, 0, struck));
     }
-    if (reading.unit) box.append(el("span", { class: "un" }, shownUnit(reading.unit)));
+    if (reading.unit) box.append(el("span", { class: "un" }, shownUnits(reading.unit)));
     const last = all.findLast((taking) => !taking.struck);
     if (last && last.taken.length > 0) box.append(this.#another(box, last, spoken), this.taken.strike(last.entry, last.taken.length - 1, null));
     return box;
@@ -104,7 +103,7 @@ export class ReadingRow {
   }
 }
 
-/** @param {string} unit as the record writes it */
-export function shownUnit(unit) {
-  return unit === "degC" ? "°C" : unit === "degF" ? "°F" : unit;
+/** Degrees as one writes them by hand. @param {string} text a unit, or a figure with its unit, as the record has it */
+export function shownUnits(text) {
+  return text.replaceAll(/\bdeg([CF])\b/g, "°$1");
 }

@@ -27,7 +27,8 @@ export class SheetPage {
   /** @param {string} id of the record */
   constructor(id) {
     const protocol = location.protocol === "https:" ? "wss:" : "ws:";
-    const open = () => new WebSocket(`${protocol}//${location.host}/api/records/${encodeURIComponent(id)}/live`);
+    this.client = crypto.randomUUID();
+    const open = () => new WebSocket(`${protocol}//${location.host}/api/records/${encodeURIComponent(id)}/live?page=${this.client}`);
     this.desk = new Desk(open, () => crypto.randomUUID(), timers);
     this.body = document.querySelector(".body");
     this.list = document.querySelector(".clauses");
@@ -64,11 +65,14 @@ export class SheetPage {
     else if (event === "refused") this.#refused(detail);
     else if (event === "notice") this.says.offer(detail, []);
     else if (event === "present") this.#present(detail);
+    else if (event === "conflict") this.#conflict(detail);
+    else if (event === "error") this.#failed(detail);
   }
 
   #drawSheet(change) {
     const { sheet } = this.desk;
     if (change.record) this.title.draw();
+    if (change.notices?.length > 0) this.says.offer(change.notices.map(sentence).join(" "), []);
     if (change.order) this.#drawOrder();
     const drawn = change.record ? new Set(sheet.cells.keys()) : change.cells;
     for (const id of drawn) this.#clauses.get(id)?.update();
@@ -174,6 +178,17 @@ export class SheetPage {
     });
   }
 
+  /** Something else wrote the file. */
+  #conflict(found) {
+    const words = [["keep this sheet", () => this.desk.keepMine()]];
+    if (found.canTakeTheirs) words.push(["take the file on disk", () => this.desk.takeTheirs()]);
+    this.says.offer(`${sentence(found.reason)} Both are kept as earlier states; choose which one stands.`, words);
+  }
+
+  #failed(error) {
+    this.says.offer([error.message, error.wayOut].filter(Boolean).map(sentence).join(" "), []);
+  }
+
   #present(people) {
     this.#people = people;
     for (const clause of this.#clauses.values()) clause.drawState();
@@ -181,7 +196,7 @@ export class SheetPage {
 
   /** Who else has this clause open, in words. @param {string} id */
   othersAt(id) {
-    const others = this.#people.filter((one) => one.cell === id && !one.you);
+    const others = this.#people.filter((one) => one.cell === id && one.client !== this.client);
     return others.length === 0 ? "" : others.length === 1 ? "open in another window" : `open in ${others.length} other windows`;
   }
 

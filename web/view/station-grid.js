@@ -2,7 +2,7 @@ import { answerOf } from "../state/figures.js";
 import { elementAt, grid, nextStation, stages } from "../state/readings.js";
 import { el, mark, write } from "./dom.js";
 import { nameMark, Quantity } from "./quantity.js";
-import { circumstances, shownUnit } from "./reading-row.js";
+import { circumstances, shownUnits } from "./reading-row.js";
 import { TakenFields } from "./taken.js";
 import { errorGlyph, Judgements, verdictClass } from "./verdict.js";
 
@@ -46,7 +46,7 @@ export class StationGrid {
   #table(reading, stage, position, several) {
     const now = this.page.stage;
     const { down, across, bands } = grid(reading, stage, now);
-    const unit = reading.unit ? `, ${shownUnit(reading.unit)}` : "";
+    const unit = reading.unit ? `, ${shownUnits(reading.unit)}` : "";
     const caption = el("caption", {});
     if (position === 0) {
       const { stage: _, ...rest } = reading;

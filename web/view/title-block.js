@@ -2,7 +2,7 @@ import { attribute, el, mark, svg, write } from "./dom.js";
 import { Field } from "./field.js";
 
 const FIELDS = [
-  ["title", "Title", "s14 wide", "h1"],
+  ["title", "Title", "s14 wide", "f name"],
   ["record_number", "Record number", "s4", "f big"],
   ["revision", "Revision", "s2", "f big"],
   ["date", "Date", "s4", "f big"],
@@ -36,7 +36,7 @@ export class TitleBlock {
       if (name === "title") cell.append(this.#field("subtitle", "suppl", "Second line of the title"));
       element.append(cell);
     }
-    this.#integrityBox = el("div", { class: "s5 integrity wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more));
+    this.#integrityBox = el("div", { class: "s9 integrity wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more));
     element.append(this.#integrityBox, this.#choice("s3", "Units shown", "units", ["metric", "imperial"]));
   }
 

@@ -1,0 +1,52 @@
+/**
+ * @typedef {object} Listed a record as the shelf lists it
+ * @property {string} id
+ * @property {string} [title]
+ * @property {string} [record_number]
+ * @property {string} [engine_type]
+ * @property {string} [engine_serial]
+ * @property {string} [state]
+ * @property {string} [changed] ISO time
+ * @property {{within: number, not_proven: number, outside: number}} [verdicts]
+ * @property {number} [errors]
+ * @property {string} [problem] why it cannot be read
+ */
+
+export const SHOWS = [
+  { key: "all", word: "all records", holds: () => true },
+  { key: "open", word: "not within", holds: (record) => (record.verdicts?.outside ?? 0) + (record.verdicts?.not_proven ?? 0) > 0 },
+  { key: "error", word: "in error", holds: (record) => Boolean(record.problem) || (record.errors ?? 0) > 0 },
+];
+
+/**
+ * The records in the order they are listed: the demonstration first, then the newest change.
+ * @param {readonly Listed[]} records
+ * @param {string} demonstration
+ */
+export function listed(records, demonstration) {
+  const first = (record) => (record.id === demonstration ? 0 : 1);
+  return [...records].sort((a, b) => first(a) - first(b) || (b.changed ?? "").localeCompare(a.changed ?? "") || a.id.localeCompare(b.id));
+}
+
+/**
+ * Whether a record holds every word that was typed into the finder.
+ * @param {Listed} record
+ * @param {string} typed
+ */
+export function answers(record, typed) {
+  const held = [record.id, record.title, record.record_number, record.subtitle, record.engine_type, record.engine_serial, record.state, record.problem].join(" ").toLowerCase();
+  return typed.toLowerCase().split(/[\s,]+/).every((word) => held.includes(word));
+}
+
+/**
+ * When a record was changed, as one says it: the time today, else the day.
+ * @param {string} iso
+ * @param {Date} now
+ */
+export function changedWhen(iso, now) {
+  const at = new Date(iso);
+  if (Number.isNaN(at.getTime())) return "";
+  const two = (number) => String(number).padStart(2, "0");
+  const day = (date) => `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+  return day(at) === day(now) ? `today ${two(at.getHours())}:${two(at.getMinutes())}` : day(at);
+}
