@@ -1,10 +1,10 @@
 package endfloat.catalogue;
 
 /** How many letters must be put in, left out, changed or swapped to make one word of another. */
-final class EditDistance {
+public final class EditDistance {
   private EditDistance() {}
 
-  static int between(String a, String b) {
+  public static int between(String a, String b) {
     int[][] d = new int[a.length() + 1][b.length() + 1];
     for (int i = 0; i <= a.length(); i++) {
       for (int j = 0; j <= b.length(); j++) {

@@ -53,12 +53,24 @@ public final class Journal implements Closeable {
     }
   }
 
-  /** Begins anew on another file; the log so far is kept as the previous one. */
-  public void restart(byte[] file, long revision) throws IOException {
-    close();
+  /**
+   * Begins anew on another file; the log so far is kept as the previous one. Where the disk does
+   * not take the beginning now, the next edit waits for it.
+   */
+  public void restart(byte[] file, long revision) {
+    try {
+      close();
+    } catch (IOException e) {
+      // what was acknowledged is on the disk, and nothing more is written there
+    }
     log = null;
     base = file;
     baseRevision = revision;
+    try {
+      begin();
+    } catch (IOException e) {
+      // should the program end now, the choice is put to the reader again
+    }
   }
 
   private void begin() throws IOException {

@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 
 /** Trees of new records. */
-final class NewRecord {
+public final class NewRecord {
   private NewRecord() {}
 
   /** A section for the readings and one for the workings, nothing in them yet but what is typed. */
@@ -39,7 +39,7 @@ final class NewRecord {
   /**
    * The pattern with its readings not taken, its results, signatures and serial numbers left out.
    */
-  static ObjectNode from(InvestigationRecord pattern, String title, LocalDate today) {
+  public static ObjectNode from(InvestigationRecord pattern, String title, LocalDate today) {
     ObjectNode tree = pattern.tree().deepCopy();
     tree.remove(List.of("results", "hashes", "provenance"));
     ObjectNode block = tree.withObject("/title_block");
