@@ -1,5 +1,6 @@
-/** Width of a row of a grid, in characters with one blank each. */
-const ROW = 48;
+/** Widths of a row of a grid, in characters with one blank each: on a sheet, and on a phone. */
+export const SHEET_ROW = 48;
+export const PHONE_ROW = 28;
 
 /**
  * What was taken once: an entry of the record.
@@ -55,9 +56,10 @@ export function takings(reading, stage, now) {
  * @param {any} reading as the record holds it
  * @param {string} stage
  * @param {string} now the record's present stage
+ * @param {number} [room] characters a row may take
  * @returns {Grid}
  */
-export function grid(reading, stage, now) {
+export function grid(reading, stage, now, room = SHEET_ROW) {
   const axes = reading.axes ?? [];
   const across = axes[axes.length - 1] ?? "";
   const down = axes.slice(0, -1);
@@ -73,7 +75,7 @@ export function grid(reading, stage, now) {
     at.set(column, [...(at.get(column) ?? []), taking]);
   }
   const longest = Math.max(4, ...found.flatMap((taking) => taking.taken.map((text) => text.length)), ...columns.map((one) => one.length));
-  const bands = chunks(columns, Math.max(2, Math.floor(ROW / (longest + 1)))).map((some) => ({
+  const bands = chunks(columns, Math.max(2, Math.floor(room / (longest + 1)))).map((some) => ({
     columns: some,
     rows: [...byRow.values()].map((row) => ({
       labels: row.labels,
@@ -130,8 +132,8 @@ export function withTaken(taken, index, text) {
 }
 
 /**
- * The entries after one reading of an entry was struck through with its reason. It keeps its place; repeats
- * beside it stand.
+ * The entries after one repeat of an entry was struck through with its reason: it becomes an entry of its
+ * own, in its place; the repeats beside it stand.
  * @param {readonly any[]} entries
  * @param {number} entry
  * @param {number} repeat
@@ -140,7 +142,6 @@ export function withTaken(taken, index, text) {
 export function withStruck(entries, entry, repeat, struck) {
   const whole = entries[entry];
   const taken = takenTexts(whole);
-  if (taken.length <= 1) return entries.map((one, index) => (index === entry ? { ...one, struck } : one));
   const rest = { ...whole, taken: taken.filter((_, index) => index !== repeat) };
   const alone = { ...whole, taken: [taken[repeat]], struck };
   return entries.flatMap((one, index) => (index === entry ? [rest, alone] : [one]));

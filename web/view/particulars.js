@@ -1,7 +1,6 @@
 import { el } from "./dom.js";
 import { Field } from "./field.js";
-
-const STAGES = ["as found", "cleaned", "after rework", "as left"];
+import { STAGES } from "./title-block.js";
 
 /** What a reading is, as against what was taken: name, what, unit, instrument, part, stage, stations. */
 export class Particulars {

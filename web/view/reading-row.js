@@ -1,5 +1,5 @@
 import { answerOf } from "../state/figures.js";
-import { calibration, takings } from "../state/readings.js";
+import { calibration, stages, takings } from "../state/readings.js";
 import { el, mark, write } from "./dom.js";
 import { nameMark, Quantity } from "./quantity.js";
 import { TakenFields } from "./taken.js";
@@ -56,14 +56,22 @@ export class ReadingRow {
   }
 
   #takes(reading) {
-    const box = el("div", { class: "taken" });
     const now = this.page.stage;
-    const all = takings(reading, reading.stage ?? now, now);
-    const spoken = reading.what || reading.name || "reading";
-    if (all.length === 0) box.append(this.taken.field(reading.entries?.length ?? 0, 0, `${spoken}, in ${reading.unit || "no unit"}`));
+    const begun = stages(reading, now);
+    const boxes = begun.map((stage) => this.#stage(reading, stage, begun.length > 1));
+    const further = this.taken.furtherStage(begun);
+    return el("div", {}, ...boxes, further);
+  }
+
+  #stage(reading, stage, several) {
+    const box = el("div", { class: "taken" }, several && el("span", { class: "with stage" }, stage));
+    const all = takings(reading, stage, this.page.stage);
+    const spoken = [reading.what || reading.name || "reading", several ? stage : ""].filter(Boolean).join(", ");
+    const unit = reading.unit ? `in ${reading.unit}` : "no unit";
+    if (all.length === 0) box.append(this.taken.field(reading.entries?.length ?? 0, 0, `${spoken}, ${unit}`));
     for (const { entry, taken, struck } of all) {
       const texts = taken.length > 0 ? taken : [""];
-      texts.forEach((_, repeat) => box.append(this.taken.field(entry, repeat, `${spoken}${texts.length > 1 ? `, repeat ${repeat + 1}` : ""}, in ${reading.unit || "no unit"}`)));
+      texts.forEach((_, repeat) => box.append(this.taken.field(entry, repeat, `${spoken}${texts.length > 1 ? `, repeat ${repeat + 1}` : ""}, ${unit}`)));
       if (struck) box.append(this.taken.strike(entry, 0, struck));
     }
     if (reading.unit) box.append(el("span", { class: "un" }, shownUnits(reading.unit)));

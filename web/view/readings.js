@@ -41,7 +41,7 @@ export class ReadingsBody {
       ...reading,
       entries: (reading.entries ?? []).map((entry) => ({ ...entry, taken: (entry.taken ?? []).length })),
     }));
-    return JSON.stringify([plain, record.instruments, record.parts, record.title_block?.date, this.clause.page.stage]);
+    return JSON.stringify([plain, record.instruments, record.parts, record.title_block?.date, this.clause.page.stage, this.clause.page.isNarrow]);
   }
 
   #build() {

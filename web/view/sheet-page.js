@@ -45,6 +45,8 @@ export class SheetPage {
     for (const word of this.empty.querySelectorAll("button")) word.addEventListener("click", () => this.add(word.dataset.kind, ""));
     this.desk.listen((event, detail) => this.#heard(event, detail));
     this.keyboard = new Keyboard(this.#keys());
+    this.narrow = matchMedia("(max-width: 760px)");
+    this.narrow.addEventListener("change", () => this.#clauses.forEach((clause) => clause.update()));
     addEventListener("online", () => this.desk.connection.hurry());
     addEventListener("pagehide", () => this.#leave());
   }
@@ -204,6 +206,11 @@ export class SheetPage {
 
   get stage() {
     return this.desk.sheet.record.settings?.stage ?? "as found";
+  }
+
+  /** Whether the sheet is shown as on a phone. */
+  get isNarrow() {
+    return this.narrow.matches;
   }
 
   clauses() {

@@ -1,5 +1,5 @@
 import { answerOf } from "../state/figures.js";
-import { elementAt, grid, nextStation, stages } from "../state/readings.js";
+import { elementAt, grid, nextStation, PHONE_ROW, SHEET_ROW, stages } from "../state/readings.js";
 import { el, mark, write } from "./dom.js";
 import { nameMark, Quantity } from "./quantity.js";
 import { circumstances, shownUnits } from "./reading-row.js";
@@ -45,7 +45,7 @@ export class StationGrid {
 
   #table(reading, stage, position, several) {
     const now = this.page.stage;
-    const { down, across, bands } = grid(reading, stage, now);
+    const { down, across, bands } = grid(reading, stage, now, this.page.isNarrow ? PHONE_ROW : SHEET_ROW);
     const unit = reading.unit ? `, ${shownUnits(reading.unit)}` : "";
     const caption = el("caption", {});
     if (position === 0) {
@@ -115,7 +115,7 @@ export class StationGrid {
     const add = () => {
       const at = nextStation(this.reading, field.value.trim());
       if (at[axis] === "") return field.focus();
-      this.page.desk.put(this.clause.id, `/readings/${this.index}/entries`, [...(this.reading.entries ?? []), { at, taken: [] }]);
+      this.taken.append([{ at, taken: [] }]);
     };
     field.addEventListener("keydown", (event) => {
       if (event.key === "Enter") {
@@ -123,7 +123,8 @@ export class StationGrid {
         add();
       }
     });
-    return [field, el("button", { type: "button", class: "word", onclick: add }, "add station")];
+    const words = [field, el("button", { type: "button", class: "word", onclick: add }, "add station"), this.taken.furtherStage(stages(this.reading, this.page.stage))];
+    return words.filter(Boolean);
   }
 
   refresh() {

@@ -47,10 +47,30 @@ export class TakenFields {
     const { reading } = this;
     const whole = reading.entries?.[entry];
     if (!whole) {
-      this.desk.put(this.clause.id, `/readings/${this.index}/entries`, [...(reading.entries ?? []), { taken: withTaken([], repeat, text) }]);
+      this.append([{ taken: withTaken([], repeat, text) }]);
       return;
     }
     this.desk.put(this.clause.id, `/readings/${this.index}/entries/${entry}/taken`, withTaken(whole.taken ?? [], repeat, text));
+  }
+
+  /** Writes entries behind those there are. @param {any[]} entries */
+  append(entries) {
+    const { reading } = this;
+    const at = `/readings/${this.index}/entries`;
+    if (!reading.entries) this.desk.put(this.clause.id, at, entries);
+    else entries.forEach((entry, offset) => this.desk.put(this.clause.id, `${at}/${reading.entries.length + offset}`, entry));
+  }
+
+  /** The word that begins a further stage of the same reading, where the record is at one. @param {string[]} begun */
+  furtherStage(begun) {
+    const { stage } = this.clause.page;
+    if (begun.includes(stage) || (this.reading.entries ?? []).length === 0) return null;
+    const add = () => {
+      const first = this.reading.entries.filter((entry) => !entry.struck && (entry.stage ?? this.reading.stage) === (begun[0] || undefined));
+      const places = [...new Map(first.map((entry) => [JSON.stringify(entry.at ?? {}), entry.at])).values()];
+      this.append(places.map((at) => ({ ...(at ? { at } : {}), stage, taken: [] })));
+    };
+    return el("button", { type: "button", class: "word", onclick: add }, `read again, ${stage}`);
   }
 
   /** Puts the texts as the record has them into the fields; one that is being typed in keeps its text. */
@@ -93,7 +113,10 @@ export class TakenFields {
         return;
       }
       const struck = { reason: reason.value.trim(), by: "", time: new Date().toISOString().slice(0, 19) + "Z" };
-      this.desk.put(this.clause.id, `/readings/${this.index}/entries`, withStruck(this.reading.entries, entry, repeat, struck));
+      const at = `/readings/${this.index}/entries`;
+      const alone = (this.reading.entries[entry].taken ?? []).length <= 1;
+      if (alone) this.desk.put(this.clause.id, `${at}/${entry}/struck`, struck);
+      else this.desk.put(this.clause.id, at, withStruck(this.reading.entries, entry, repeat, struck));
       done();
     };
     reason.addEventListener("keydown", (event) => {

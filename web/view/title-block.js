@@ -17,6 +17,9 @@ const FIELDS = [
   ["approved", "Approved", "s4", "f"],
 ];
 
+/** Stages of an investigation; a bare name in a working means the readings of the present one. */
+export const STAGES = ["as found", "cleaned", "after rework", "as left"];
+
 /** The title block: fields after ISO 7200, each a line to write on; integrity; units of the sheet. */
 export class TitleBlock {
   /** @type {Map<string, Field>} */
@@ -36,8 +39,8 @@ export class TitleBlock {
       if (name === "title") cell.append(this.#field("subtitle", "suppl", "Second line of the title"));
       element.append(cell);
     }
-    this.#integrityBox = el("div", { class: "s9 integrity wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more));
-    element.append(this.#integrityBox, this.#choice("s3", "Units shown", "units", ["metric", "imperial"]));
+    this.#integrityBox = el("div", { class: "s6 integrity wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more));
+    element.append(this.#integrityBox, this.#stage(), this.#choice("s3 wide", "Units shown", "units", ["metric", "imperial"]));
   }
 
   /** @param {string} name @param {string} look @param {string} [label] */
@@ -46,6 +49,18 @@ export class TitleBlock {
     field.input.id = `tb-${name}`;
     this.#fields.set(name, field);
     return field.input;
+  }
+
+  #stage() {
+    this.stage = el("select", { class: "field", id: "tb-stage", onchange: () => this.desk.set("/settings/stage", this.stage.value) });
+    return el("div", { class: "s3" }, el("label", { class: "cap", for: "tb-stage" }, "Stage"), this.stage);
+  }
+
+  #drawStage() {
+    const now = this.desk.sheet.record.settings?.stage ?? "as found";
+    const words = STAGES.includes(now) ? STAGES : [...STAGES, now];
+    if (this.stage.options.length !== words.length) this.stage.replaceChildren(...words.map((word) => el("option", { value: word }, word)));
+    this.stage.value = now;
   }
 
   #choice(span, caption, setting, values) {
@@ -70,6 +85,7 @@ export class TitleBlock {
     const title = block.title || "Untitled record";
     write(this.#heading, title);
     document.title = `${[block.record_number, title].filter(Boolean).join(" ")} · Endfloat`;
+    this.#drawStage();
     const units = record.settings?.units ?? "metric";
     for (const [value, button] of this.#units) attribute(button, "aria-pressed", String(value === units));
   }
