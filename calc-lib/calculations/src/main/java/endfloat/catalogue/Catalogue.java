@@ -36,6 +36,17 @@ public final class Catalogue {
     return Optional.ofNullable(calculations.get(name));
   }
 
+  /**
+   * The calculation that a call means. A call that begins with a text means {@code NAME_text} where
+   * there is one: {@code iso_limits("25 H7")} beside {@code iso_limits(25 mm, "H7")}.
+   *
+   * @param textFirst whether the first argument of the call is a text
+   */
+  public Optional<Calculation> find(String name, boolean textFirst) {
+    Optional<Calculation> takesText = textFirst ? find(name + "_text") : Optional.empty();
+    return takesText.isPresent() ? takesText : find(name);
+  }
+
   /** In the order of their names. */
   public Collection<Calculation> all() {
     return calculations.values();

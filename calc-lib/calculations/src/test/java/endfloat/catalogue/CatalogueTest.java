@@ -71,4 +71,12 @@ class CatalogueTest {
     assertEquals(0.02445404915, (double) given[0], 1e-8);
     assertTrue(twist.givesRecord());
   }
+
+  @Test
+  void aCallThatBeginsWithATextMeansTheFormThatTakesOne() {
+    Catalogue library = Catalogue.library();
+    assertEquals("iso_limits_text", library.find("iso_limits", true).orElseThrow().name());
+    assertEquals("iso_limits", library.find("iso_limits", false).orElseThrow().name());
+    assertEquals("inch_fit", library.find("inch_fit", true).orElseThrow().name());
+  }
 }
