@@ -9,6 +9,20 @@ package endfloat.working;
  * @param severity an ERROR leaves the line without a result; a HINT does not
  */
 public record LineProblem(Span span, String message, String wayOut, Severity severity) {
+
+  public LineProblem {
+    message = sentence(message);
+    wayOut = sentence(wayOut);
+  }
+
+  private static String sentence(String text) {
+    if (text.isEmpty()) {
+      return text;
+    }
+    String begun = Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    return ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? begun : begun + ".";
+  }
+
   /** How much it matters. */
   public enum Severity {
     ERROR,

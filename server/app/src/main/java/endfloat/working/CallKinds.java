@@ -1,0 +1,142 @@
+package endfloat.working;
+
+import endfloat.catalogue.Calculation;
+import endfloat.catalogue.Parameter;
+import endfloat.catalogue.Part;
+import endfloat.catalogue.Result;
+import endfloat.units.UnitTable;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Calls of calculations and of the constructors of parts. */
+final class CallKinds {
+  private final Checking checking;
+  private final ArgumentKinds arguments;
+
+  CallKinds(Checking checking) {
+    this.checking = checking;
+    this.arguments = new ArgumentKinds(checking);
+  }
+
+  Typed typed(Expression.Call call) {
+    Optional<Part> part = checking.catalogue.part(call.function());
+    Typed typed =
+        part.isPresent()
+            ? build(call, part.get())
+            : calculate(
+                call, checking.catalogue.find(call.function()).orElseThrow(() -> unknown(call)));
+    return Places.fields(typed, call.function() + "(...)", call.fields(), call.span());
+  }
+
+  private KindException unknown(Expression.Call call) {
+    String name = call.function();
+    if (checking.scope.kindOf(name).isPresent()) {
+      return new KindException(
+          call.nameSpan(),
+          "\"" + name + "\" is a value, not a function",
+          "Write * before the bracket for a product");
+    }
+    return new KindException(
+        call.nameSpan(),
+        "There is no function \"" + name + "\"",
+        Nearest.wayOut(name, functions(), "The catalogue lists what there is"));
+  }
+
+  private Collection<String> functions() {
+    Set<String> names = new LinkedHashSet<>(FunctionKinds.signatures().keySet());
+    checking.catalogue.all().forEach(c -> names.add(c.name()));
+    names.addAll(checking.catalogue.parts());
+    return names;
+  }
+
+  private Typed calculate(Expression.Call call, Calculation calculation) {
+    Bound bound = bind(call, calculation.parameters());
+    Kind kind = result(calculation, bound.variables());
+    boolean spread = !bound.spread().isEmpty();
+    if (spread && kind instanceof Kind.Series) {
+      throw new KindException(
+          bound.spread().get(0).span(),
+          call.function() + " gives a list, so it takes one value here, not a series",
+          "Take one station first, such as pick(x, cylinder: 3)");
+    }
+    return new Typed.Calculate(
+        call.span(),
+        SeriesRules.spread(kind, bound.spread()),
+        calculation,
+        bound.arguments(),
+        spread);
+  }
+
+  private Typed build(Expression.Call call, Part part) {
+    Bound bound = bind(call, part.components());
+    if (!bound.spread().isEmpty()) {
+      throw new KindException(
+          bound.spread().get(0).span(),
+          "A " + part.name() + " is made of single values, and this is a series",
+          "Take one station, such as pick(x, cylinder: 3)");
+    }
+    return new Typed.Build(
+        call.span(), new Kind.Parts(part.name(), false), part, bound.arguments());
+  }
+
+  /** Arguments in the order of the parameters, and those that make the call element by element. */
+  private record Bound(List<Typed> arguments, List<Operand> spread, Map<String, Kind> variables) {}
+
+  private Bound bind(Expression.Call call, List<Parameter> parameters) {
+    Given given = Given.of(call, parameters.stream().map(Parameter::name).toList());
+    given.require(
+        call,
+        parameters.stream().filter(p -> p.fallback().isEmpty()).map(Parameter::name).toList());
+    List<Typed> typed = new ArrayList<>();
+    List<Operand> spread = new ArrayList<>();
+    Map<String, Operand> variables = new LinkedHashMap<>();
+    for (Parameter parameter : parameters) {
+      Expression.Argument argument = given.byName().get(parameter.name());
+      if (argument == null) {
+        typed.add(arguments.fallback(call, parameter));
+        continue;
+      }
+      Operand operand = arguments.operand(call, parameter, argument, variables);
+      typed.add(operand.typed());
+      if (parameter.form() != Parameter.Form.LIST
+          && parameter.form() != Parameter.Form.INDEXED
+          && Kinds.isSeries(operand.kind())) {
+        spread.add(operand);
+      }
+    }
+    Map<String, Kind> kinds = new LinkedHashMap<>();
+    variables.forEach((name, operand) -> kinds.put(name, operand.element()));
+    return new Bound(List.copyOf(typed), spread, kinds);
+  }
+
+  private static Kind result(Calculation calculation, Map<String, Kind> variables) {
+    if (!calculation.givesRecord()) {
+      return kind(calculation.results().get(0), variables);
+    }
+    Map<String, Kind> fields = new LinkedHashMap<>();
+    calculation.results().forEach(r -> fields.put(r.name(), kind(r, variables)));
+    return new Kind.Fields(Collections.unmodifiableMap(fields));
+  }
+
+  private static Kind kind(Result result, Map<String, Kind> variables) {
+    return switch (result.form()) {
+      case QUANTITY, UNCERTAIN -> quantity(result.unit(), variables);
+      case LIST -> new Kind.Series(quantity(result.unit(), variables), List.of(), List.of());
+      case TEXT -> Kinds.WORDS;
+      case TRUTH -> Kinds.TRUTH;
+    };
+  }
+
+  private static Kind quantity(String unit, Map<String, Kind> variables) {
+    return unit.startsWith("<")
+        ? variables.getOrDefault(unit, Kinds.NUMBER)
+        : Kinds.of(UnitTable.find(unit));
+  }
+}
