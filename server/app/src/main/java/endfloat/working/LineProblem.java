@@ -16,11 +16,7 @@ public record LineProblem(Span span, String message, String wayOut, Severity sev
   }
 
   private static String sentence(String text) {
-    if (text.isEmpty()) {
-      return text;
-    }
-    String begun = Character.toUpperCase(text.charAt(0)) + text.substring(1);
-    return ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? begun : begun + ".";
+    return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
   }
 
   /** How much it matters. */
