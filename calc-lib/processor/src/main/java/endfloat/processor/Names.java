@@ -6,9 +6,15 @@ import java.util.Locale;
 final class Names {
   private Names() {}
 
-  /** {@code backlashFromAxialShift} to {@code backlash_from_axial_shift}; {@code t1} stays. */
+  /**
+   * {@code backlashFromAxialShift} to {@code backlash_from_axial_shift}, {@code teeth1} to {@code
+   * teeth_1}; {@code t1} stays.
+   */
   static String snake(String camel) {
-    return camel.replaceAll("([a-z0-9])([A-Z])", "$1_$2").toLowerCase(Locale.ROOT);
+    return camel
+        .replaceAll("([a-z0-9])([A-Z])", "$1_$2")
+        .replaceAll("([a-z]{2})([0-9])", "$1_$2")
+        .toLowerCase(Locale.ROOT);
   }
 
   /** {@code LEFT_OUT} to {@code left out}. */
