@@ -11,16 +11,14 @@ import java.util.Map;
 final class KeyOrder {
   static final List<String> KNOWN =
       List.of(
-          // record
           "format version title_block settings parts instruments provenance",
-          // cell, instrument, reading, part
-          "id number name kind title subtitle record_number revision date owner engine_type",
-          "engine_serial hours_since_overhaul serial position what unit instrument part document",
-          "prepared checked approved stage temperature material axes entries at taken struck",
-          "by time reason text settled readings limits offset gain resolution scatter uncertainty",
-          "calibrated due certificate units terms low high authority condition state rule coverage",
-          "record source_hash readings_file readings_hash",
-          "cells remarks library figures cell value u verdict results hashes source");
+          "id number name cell kind title subtitle record record_number revision date owner",
+          "engine_type engine_serial hours_since_overhaul serial position what unit at taken instrument",
+          "part document prepared checked approved units terms low high authority condition state rule offset",
+          "gain resolution scatter uncertainty coverage calibrated due certificate stage",
+          "temperature material axes entries struck reason by time text settled readings limits",
+          "source_hash readings_file readings_hash",
+          "cells remarks library figures value u verdict source results hashes");
 
   private static final Map<String, Integer> RANK = new HashMap<>();
 

@@ -1,6 +1,5 @@
 package endfloat.record;
 
-import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.fasterxml.jackson.core.io.NumberOutput;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -74,6 +73,9 @@ final class PrettyJson {
    */
   private boolean oneLine(JsonNode node, int end) {
     if (!node.isContainerNode()) {
+      if (node.isTextual() && out.length() > end - node.textValue().length()) {
+        return false;
+      }
       value(node);
       return out.length() <= end;
     }
@@ -116,7 +118,8 @@ final class PrettyJson {
       if (!Double.isFinite(value)) {
         throw new IllegalArgumentException("NaN and infinity are no numbers of a record");
       }
-      out.append(NumberOutput.toString(value, true));
+      // a file knows no -0.0: it is read as 0.0
+      out.append(NumberOutput.toString(value + 0.0, true));
     } else if (node.isBigDecimal()) {
       BigDecimal written = node.decimalValue();
       out.append(written);
@@ -126,8 +129,6 @@ final class PrettyJson {
   }
 
   private void text(String text) {
-    out.append('"');
-    JsonStringEncoder.getInstance().quoteAsString(text, out);
-    out.append('"');
+    JsonText.append(text, out);
   }
 }

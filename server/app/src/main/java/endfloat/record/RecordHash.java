@@ -3,12 +3,9 @@ package endfloat.record;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import org.erdtman.jcs.JsonCanonicalizer;
 
 /** SHA-256 over the canonical form of RFC 8785, of source and of results apart. */
 public final class RecordHash {
@@ -30,11 +27,7 @@ public final class RecordHash {
   }
 
   static String canonical(JsonNode tree) {
-    try {
-      return ofBytes(new JsonCanonicalizer(PrettyJson.compact(tree)).getEncodedUTF8());
-    } catch (IOException e) {
-      throw new UncheckedIOException("a tree that was read strictly has a canonical form", e);
-    }
+    return ofBytes(CanonicalJson.bytes(tree));
   }
 
   /** SHA-256 of bytes in hex. */
