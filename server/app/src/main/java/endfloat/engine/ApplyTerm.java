@@ -1,0 +1,119 @@
+package endfloat.engine;
+
+import endfloat.engine.Value.Scalar;
+import endfloat.engine.Value.Series;
+import endfloat.engine.Value.Truth;
+import endfloat.working.BuiltIn;
+import endfloat.working.LineProblem;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A function of the language and its operands. */
+record ApplyTerm(Span span, BuiltIn function, Term[] operands) implements Term {
+
+  @Override
+  public Value evaluate(Frame frame) {
+    if (function == BuiltIn.AND || function == BuiltIn.OR) {
+      return logic(frame);
+    }
+    if (operands.length == 2) {
+      Value left = operands[0].evaluate(frame);
+      Value right = operands[1].evaluate(frame);
+      if (left instanceof Scalar a && right instanceof Scalar b) {
+        return binary(a, b, frame);
+      }
+      return spread(new Value[] {left, right}, frame);
+    }
+    if (operands.length == 1) {
+      Value only = operands[0].evaluate(frame);
+      return only instanceof Series ? spread(new Value[] {only}, frame) : unary(only, frame);
+    }
+    Value[] values = new Value[operands.length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = operands[i].evaluate(frame);
+    }
+    return spread(values, frame);
+  }
+
+  private Value spread(Value[] values, Frame frame) {
+    if (function == BuiltIn.INTERPOLATE) {
+      return Interpolation.of(span, values, operands);
+    }
+    if (!Elementwise.anySeries(values)) {
+      return single(values, frame);
+    }
+    return Elementwise.map(values, Planner.spans(operands), (v, at) -> single(v, frame));
+  }
+
+  private Value single(Value[] values, Frame frame) {
+    if (values.length == 1) {
+      return unary(values[0], frame);
+    }
+    if (function == BuiltIn.HYPOT) {
+      return Functions.hypot(span, values);
+    }
+    if (values.length == 2) {
+      return binary((Scalar) values[0], (Scalar) values[1], frame);
+    }
+    return Reductions.of(function, span, List.of(values));
+  }
+
+  private Value unary(Value value, Frame frame) {
+    if (value instanceof Truth truth) {
+      return new Truth(!truth.holds());
+    }
+    Scalar x = (Scalar) value;
+    if (function == BuiltIn.ABS && !x.gradient().isEmpty()) {
+      double u = frame.correlations().standardUncertainty(x.gradient());
+      if (Math.abs(x.si()) < u) {
+        frame.hint(
+            new LineProblem(
+                span,
+                "The sign of this value lies within its uncertainty.",
+                "Near zero the size of a value is not spread evenly about it.",
+                LineProblem.Severity.HINT));
+      }
+    }
+    return Functions.of(function, span, x);
+  }
+
+  private Value binary(Scalar a, Scalar b, Frame frame) {
+    return switch (function) {
+      case ADD -> Functions.add(span, a, b);
+      case SUBTRACT -> Functions.subtract(span, a, b);
+      case MULTIPLY -> Functions.multiply(span, a, b);
+      case DIVIDE -> Functions.divide(span, a, b);
+      case POWER -> Functions.power(span, a, b);
+      case ATAN2 -> Functions.atan2(span, a, b);
+      case HYPOT -> Functions.hypot(span, new Value[] {a, b});
+      case ROUND, FLOOR, CEIL -> Functions.toStep(function, span, a, b);
+      default -> Reductions.of(function, span, List.of(a, b));
+    };
+  }
+
+  private Value logic(Frame frame) {
+    List<Value> values = new ArrayList<>(operands.length);
+    for (Term operand : operands) {
+      Value value = operand.evaluate(frame);
+      if (value instanceof Truth truth && truth.holds() == (function == BuiltIn.OR)) {
+        return truth;
+      }
+      values.add(value);
+    }
+    Value[] all = values.toArray(new Value[0]);
+    if (!Elementwise.anySeries(all)) {
+      return all[all.length - 1];
+    }
+    return Elementwise.map(all, Planner.spans(operands), (v, at) -> both(v));
+  }
+
+  private Truth both(Value[] truths) {
+    boolean holds = function == BuiltIn.AND;
+    for (Value truth : truths) {
+      boolean one = ((Truth) truth).holds();
+      holds = function == BuiltIn.AND ? holds && one : holds || one;
+    }
+    return new Truth(holds);
+  }
+}

@@ -1,0 +1,55 @@
+package endfloat.engine;
+
+import endfloat.working.LineProblem;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A line that cannot be read. Where it starts like a definition, its name waits for repair. */
+final class BrokenNode extends Node {
+  private static final Pattern DEFINED =
+      Pattern.compile(
+          "\\s*([\\p{L}_][\\p{L}\\p{N}_]*)\\s*(?:\\[[^\\]]*\\]\\s*)?=(?!=).*", Pattern.DOTALL);
+
+  private final Piece piece;
+  private final String name;
+  private final List<LineProblem> problems;
+
+  BrokenNode(String clause, Piece piece, List<LineProblem> problems) {
+    super(clause, piece.firstLine());
+    this.piece = piece;
+    Matcher start = DEFINED.matcher(piece.text());
+    this.name = start.matches() ? start.group(1) : "";
+    this.problems = problems;
+  }
+
+  Piece piece() {
+    return piece;
+  }
+
+  /** All that is wrong with it. */
+  List<LineProblem> problems() {
+    return problems;
+  }
+
+  @Override
+  String name() {
+    return name;
+  }
+
+  @Override
+  Set<String> namesRead() {
+    return Set.of();
+  }
+
+  @Override
+  void check(ValueGraph graph) {
+    throw new LineFailure(problems.get(0));
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    throw new LineFailure(problems.get(0));
+  }
+}

@@ -1,0 +1,228 @@
+package endfloat.engine;
+
+import endfloat.catalogue.Calculation;
+import endfloat.catalogue.Parameter;
+import endfloat.catalogue.Result;
+import endfloat.catalogue.ValidRange;
+import endfloat.definition.OutOfRangeException;
+import endfloat.definition.Progress;
+import endfloat.definition.RefusedException;
+import endfloat.engine.Value.Absent;
+import endfloat.engine.Value.Fields;
+import endfloat.engine.Value.Series;
+import endfloat.engine.Value.Truth;
+import endfloat.engine.Value.Words;
+import endfloat.units.Uncertain;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** One run of a calculation: its value, and its gradient through every uncertain argument. */
+final class CalculationRun {
+  private static final double ROOT_3 = 1.7320508075688772;
+
+  private final CalculateTerm term;
+  private final Calculation calculation;
+  private final Value[] values;
+  private final String identity;
+  private final Frame frame;
+  private final Object[] arguments;
+
+  CalculationRun(CalculateTerm term, Value[] values, String identity, Frame frame) {
+    this.term = term;
+    this.calculation = term.calculation();
+    this.values = values;
+    this.identity = identity;
+    this.frame = frame;
+    this.arguments = Arguments.of(values, calculation.parameters());
+  }
+
+  Value value() {
+    Object[] results = call();
+    double[] numbers = Outputs.numbers(results, calculation.results());
+    Gradient[] gradients = gradients(numbers);
+    int[] next = {0};
+    List<Value> fields = new ArrayList<>(results.length);
+    for (int i = 0; i < results.length; i++) {
+      fields.add(value(results[i], calculation.results().get(i), gradients, next));
+    }
+    if (!calculation.givesRecord()) {
+      if (fields.get(0) instanceof Absent absent) {
+        throw new LineFailure(term.span(), absent.why(), "");
+      }
+      return fields.get(0);
+    }
+    return new Fields(calculation.results().stream().map(Result::name).toList(), fields);
+  }
+
+  private Object[] call() {
+    try {
+      return calculation.call(arguments.clone(), Progress.IGNORED);
+    } catch (OutOfRangeException e) {
+      throw Refusals.outOfRange(e, term, frame);
+    } catch (RefusedException e) {
+      throw Refusals.refused(e, term.span());
+    } catch (ArithmeticException | IllegalArgumentException e) {
+      throw new LineFailure(
+          term.span(),
+          "No result was found by " + calculation.name() + " for these arguments.",
+          "Check their sizes and units against the reference page.");
+    }
+  }
+
+  private Value value(Object result, Result declared, Gradient[] gradients, int[] next) {
+    if (result instanceof Double number) {
+      Gradient gradient = gradients[next[0]++];
+      return Functions.scalar(term.span(), number, gradient);
+    }
+    if (result instanceof Uncertain uncertain) {
+      Gradient gradient = gradients[next[0]++];
+      if (uncertain.isAbsent()) {
+        return new Absent(uncertain.whyAbsent());
+      }
+      Gradient own = Gradient.of(libraryRoot(declared), uncertain.standardUncertainty());
+      return Functions.scalar(
+          term.span(), uncertain.value(), Gradient.combine(1, gradient, 1, own));
+    }
+    if (result instanceof double[] list) {
+      List<Value> elements = new ArrayList<>(list.length);
+      for (double number : list) {
+        elements.add(Functions.scalar(term.span(), number, gradients[next[0]++]));
+      }
+      return Series.list(elements);
+    }
+    if (result instanceof Boolean holds) {
+      return new Truth(holds);
+    }
+    return result == null ? Absent.ABSENT : new Words(result.toString());
+  }
+
+  /** One root a property: the same material has the same error wherever it is named. */
+  private Root libraryRoot(Result result) {
+    StringBuilder what = new StringBuilder();
+    for (Value value : values) {
+      if (value instanceof Words words) {
+        what.append(what.length() == 0 ? "" : ", ").append(words.text());
+      }
+    }
+    String subject = what.length() == 0 ? identity : what.toString();
+    return new Root(
+        "library:" + calculation.name() + ":" + subject + ":" + result.name(),
+        Root.Kind.LIBRARY,
+        subject,
+        (result.name().isEmpty() ? calculation.name() : result.name())
+            + " of "
+            + subject
+            + ", spread of the library's value",
+        Double.POSITIVE_INFINITY);
+  }
+
+  private Gradient[] gradients(double[] numbers) {
+    Gradient[] gradients = new Gradient[numbers.length];
+    java.util.Arrays.fill(gradients, Gradient.NONE);
+    if (numbers.length == 0) {
+      return gradients;
+    }
+    double[][] partials = exactPartials();
+    int column = -1;
+    for (int i = 0; i < values.length; i++) {
+      Parameter parameter = calculation.parameters().get(i);
+      boolean quantity = parameter.form() == Parameter.Form.QUANTITY;
+      column += quantity ? 1 : 0;
+      for (Arguments.Place place : Arguments.places(values[i], parameter, i)) {
+        if (place.value().gradient().isEmpty()) {
+          continue;
+        }
+        double[] slopes =
+            quantity && partials != null
+                ? Outputs.column(partials, column, calculation.results(), numbers.length)
+                : null;
+        add(gradients, numbers, slopes == null ? differences(place, numbers) : slopes, place);
+      }
+    }
+    addModelError(gradients);
+    return gradients;
+  }
+
+  private double[][] exactPartials() {
+    if (calculation.partials().isEmpty() || !Arguments.uncertain(values)) {
+      return null;
+    }
+    return calculation.partials().get().at(arguments.clone());
+  }
+
+  private void add(Gradient[] gradients, double[] numbers, double[] slopes, Arguments.Place place) {
+    for (int k = 0; k < gradients.length; k++) {
+      if (Double.isNaN(numbers[k])) {
+        continue;
+      }
+      if (!Double.isFinite(slopes[k])) {
+        throw noSlope(place);
+      }
+      gradients[k] = Gradient.combine(1, gradients[k], slopes[k], place.value().gradient());
+    }
+  }
+
+  private double[] differences(Arguments.Place place, double[] numbers) {
+    Optional<ValidRange> range = place.range();
+    double[] slopes =
+        Slopes.at(
+            x -> tried(place, x),
+            numbers,
+            place.value().si(),
+            frame.correlations().standardUncertainty(place.value().gradient()),
+            range.map(ValidRange::least).orElse(Double.NEGATIVE_INFINITY),
+            range.map(ValidRange::greatest).orElse(Double.POSITIVE_INFINITY));
+    if (slopes == null) {
+      throw noSlope(place);
+    }
+    return slopes;
+  }
+
+  private LineFailure noSlope(Arguments.Place place) {
+    Span span = term.arguments()[place.argument()].span();
+    return new LineFailure(
+        span,
+        "How "
+            + calculation.name()
+            + " changes with "
+            + calculation.parameters().get(place.argument()).name()
+            + " cannot be found here, so its uncertainty cannot be stated.",
+        "Move the value away from the end of the range, or give it without uncertainty.");
+  }
+
+  private double[] tried(Arguments.Place place, double x) {
+    try {
+      Object[] results = calculation.call(place.with(arguments, x), Progress.IGNORED);
+      double[] numbers = Outputs.numbers(results, calculation.results());
+      for (double number : numbers) {
+        if (Double.isInfinite(number)) {
+          return null;
+        }
+      }
+      return numbers;
+    } catch (RefusedException | ArithmeticException | IllegalArgumentException e) {
+      return null;
+    }
+  }
+
+  private void addModelError(Gradient[] gradients) {
+    if (calculation.modelError().isEmpty()) {
+      return;
+    }
+    double halfWidth = calculation.modelError().get().halfWidth(arguments.clone());
+    if (Double.isNaN(halfWidth) || halfWidth == 0) {
+      return;
+    }
+    Root root =
+        new Root(
+            "model:" + identity,
+            Root.Kind.MODEL,
+            calculation.name(),
+            calculation.name() + ", error of its model, rectangular",
+            Double.POSITIVE_INFINITY);
+    gradients[0] =
+        Gradient.combine(1, gradients[0], 1, Gradient.of(root, Math.abs(halfWidth) / ROOT_3));
+  }
+}

@@ -1,0 +1,19 @@
+package endfloat.engine;
+
+import endfloat.record.Reading;
+import java.util.List;
+
+/** A clause of a record as the graph takes it: one that gives values. */
+public sealed interface Clause {
+  /** Never shown, never changed. */
+  String id();
+
+  /** As people cite it, such as {@code 2.1}; may be empty. */
+  String label();
+
+  /** Lines of the working language. */
+  record Working(String id, String label, String text) implements Clause {}
+
+  /** Measured quantities. */
+  record Readings(String id, String label, List<Reading> readings) implements Clause {}
+}

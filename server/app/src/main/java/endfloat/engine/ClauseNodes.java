@@ -1,0 +1,165 @@
+package endfloat.engine;
+
+import endfloat.record.Reading;
+import endfloat.working.Line;
+import endfloat.working.LineProblem;
+import endfloat.working.Working;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/** The nodes of one clause. A new text keeps every node whose own text is as it was. */
+final class ClauseNodes {
+  private final ValueGraph graph;
+  private final String id;
+  private Clause clause;
+  private List<Group> groups = List.of();
+  private List<Node> nodes = List.of();
+
+  /** What one statement or one reading gives: as a rule one node. */
+  private record Group(Object source, List<Node> nodes) {}
+
+  ClauseNodes(ValueGraph graph, String id) {
+    this.graph = graph;
+    this.id = id;
+  }
+
+  List<Node> nodes() {
+    return nodes;
+  }
+
+  void clear() {
+    nodes.forEach(graph::remove);
+    nodes = List.of();
+    groups = List.of();
+    clause = null;
+  }
+
+  void update(Clause now) {
+    if (now == clause) {
+      return;
+    }
+    boolean same = sameSource(now);
+    clause = now;
+    if (same) {
+      return;
+    }
+    Map<Object, ArrayDeque<Group>> kept = new HashMap<>();
+    for (Group group : groups) {
+      kept.computeIfAbsent(group.source(), k -> new ArrayDeque<>()).add(group);
+    }
+    List<Node> added = new ArrayList<>();
+    List<Group> fresh = new ArrayList<>();
+    if (now instanceof Clause.Working working) {
+      for (Piece piece : Piece.of(working.text())) {
+        if (!piece.text().isBlank()) {
+          Group group = keep(kept, piece.text(), piece.firstLine());
+          fresh.add(group != null ? group : make(piece.text(), added, () -> read(piece)));
+        }
+      }
+    } else {
+      List<Reading> readings = ((Clause.Readings) now).readings();
+      for (int i = 0; i < readings.size(); i++) {
+        Reading reading = readings.get(i);
+        int place = i;
+        Group group = keep(kept, reading, place);
+        fresh.add(
+            group != null
+                ? group
+                : make(reading, added, () -> List.of(new ReadingNode(id, place, reading))));
+      }
+    }
+    List<Node> old = new ArrayList<>();
+    kept.values().forEach(q -> q.forEach(group -> old.addAll(group.nodes())));
+    exchange(old, added);
+    groups = fresh;
+    nodes = new ArrayList<>();
+    groups.forEach(group -> nodes.addAll(group.nodes()));
+  }
+
+  private boolean sameSource(Clause now) {
+    return now instanceof Clause.Working a && clause instanceof Clause.Working b
+        ? a.text().equals(b.text())
+        : now instanceof Clause.Readings c
+            && clause instanceof Clause.Readings d
+            && c.readings().equals(d.readings());
+  }
+
+  /** The group that had this source, moved to its new place; null for none. Equal ones in order. */
+  private Group keep(Map<Object, ArrayDeque<Group>> kept, Object source, int place) {
+    ArrayDeque<Group> same = kept.get(source);
+    Group group = same == null ? null : same.poll();
+    if (group != null) {
+      for (Node node : group.nodes()) {
+        if (node.offset() != place) {
+          node.moveTo(place);
+          graph.moved(node);
+        }
+      }
+    }
+    return group;
+  }
+
+  private static Group make(Object source, List<Node> added, Supplier<List<Node>> maker) {
+    List<Node> made = maker.get();
+    added.addAll(made);
+    return new Group(source, made);
+  }
+
+  /** Puts each new node in the place of the old one that it stands for, where there is one. */
+  private void exchange(List<Node> old, List<Node> added) {
+    Map<Object, ArrayDeque<Node>> byFace = new HashMap<>();
+    for (Node node : old) {
+      byFace.computeIfAbsent(face(node), f -> new ArrayDeque<>()).add(node);
+    }
+    List<Node> unmatched = new ArrayList<>();
+    List<Node[]> pairs = new ArrayList<>();
+    for (Node fresh : added) {
+      ArrayDeque<Node> alike = byFace.get(face(fresh));
+      Node before = alike == null ? null : alike.poll();
+      if (before == null) {
+        unmatched.add(fresh);
+      } else {
+        pairs.add(new Node[] {before, fresh});
+      }
+    }
+    pairs.forEach(pair -> graph.replace(pair[0], pair[1]));
+    byFace.values().forEach(left -> left.forEach(graph::remove));
+    unmatched.forEach(graph::add);
+  }
+
+  private static Object face(Node node) {
+    return List.of(node.getClass(), node.name(), node.namesRead());
+  }
+
+  private List<Node> read(Piece piece) {
+    Working working = piece.parse();
+    List<LineProblem> errors = new ArrayList<>();
+    List<LineProblem> remarks = new ArrayList<>();
+    for (LineProblem problem : working.problems()) {
+      (problem.severity() == LineProblem.Severity.ERROR ? errors : remarks).add(problem);
+    }
+    List<Node> made = new ArrayList<>();
+    if (!errors.isEmpty()) {
+      made.add(new BrokenNode(id, piece, errors));
+    }
+    for (Line line : working.lines()) {
+      Node node = node(piece, line);
+      node.remarks(remarks);
+      made.add(node);
+    }
+    return made;
+  }
+
+  private Node node(Piece piece, Line line) {
+    if (line instanceof Line.Definition definition) {
+      return new DefinitionNode(id, piece, definition);
+    }
+    return line instanceof Line.Limit limit
+        ? new LimitNode(id, piece, limit)
+        : new CorrelateNode(id, piece, (Line.Correlate) line);
+  }
+}

@@ -1,0 +1,105 @@
+package endfloat.engine;
+
+import endfloat.engine.Value.Scalar;
+import endfloat.working.Checked;
+import endfloat.working.Expression;
+import endfloat.working.Line;
+import java.util.Optional;
+
+/** A line that gives a name its value, or solves for it. */
+final class DefinitionNode extends LineNode {
+  private Formula formula;
+  private Solver solver;
+  private java.util.Map<String, endfloat.units.Unit> fieldUnits = java.util.Map.of();
+
+  DefinitionNode(String clause, Piece piece, Line.Definition line) {
+    super(clause, piece, line);
+  }
+
+  Line.Definition definition() {
+    return (Line.Definition) line();
+  }
+
+  @Override
+  String name() {
+    return definition().name();
+  }
+
+  @Override
+  String owner() {
+    return name();
+  }
+
+  @Override
+  void made(Checked checked, Planner planner) {
+    formula = null;
+    solver = null;
+    fieldUnits = java.util.Map.of();
+    if (checked instanceof Checked.Solved solved) {
+      solver = new Solver(this, solved, planner);
+      found(solved.kind(), solved.unit().orElse(null), solved.problems());
+    } else {
+      Checked.Value value = (Checked.Value) checked;
+      formula = new Formula(name(), Root.Kind.INPUT, spreadWords(value), value, planner);
+      fieldUnits = FieldUnits.of(value.value());
+      found(value.kind(), value.unit().orElse(null), value.problems());
+    }
+  }
+
+  private String spreadWords(Checked.Value value) {
+    if (definition().spread().isPresent()) {
+      Line.Spread spread = definition().spread().get();
+      return "\u00b1 " + piece().at(spread.half().span());
+    }
+    return value.distribution().isPresent() ? piece().at(value.value().span()) : "";
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    return solver != null ? solver.solve(frame) : formula.evaluate(frame);
+  }
+
+  /** The value with other values in the place of those it reads. */
+  boolean isSolved() {
+    return definition().solve().isPresent();
+  }
+
+  /** Units of the fields of a record of results, where the calculation names them. */
+  java.util.Map<String, endfloat.units.Unit> fieldUnits() {
+    return fieldUnits;
+  }
+
+  /** The root that its own spread is; empty where it has none or is no single number. */
+  Optional<Root> root() {
+    if (formula == null || !formula.hasOwnSpread() || !(value() instanceof Scalar scalar)) {
+      return Optional.empty();
+    }
+    for (int i = 0; i < scalar.gradient().size(); i++) {
+      if (scalar.gradient().root(i).id().equals(formula.rootId())) {
+        return Optional.of(scalar.gradient().root(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The digits of a plain number, as typed; empty for anything else. */
+  Optional<String> typed() {
+    Optional<Expression> value = definition().value();
+    if (value.isPresent()
+        && value.get() instanceof Expression.Unary sign
+        && sign.operator() == Expression.UnaryOperator.MINUS
+        && sign.operand() instanceof Expression.Literal number) {
+      return sameUnit(number) ? Optional.of("\u2212" + number.digits()) : Optional.empty();
+    }
+    if (value.isPresent() && value.get() instanceof Expression.Literal number && sameUnit(number)) {
+      return Optional.of(number.digits().replace('-', '\u2212'));
+    }
+    return Optional.empty();
+  }
+
+  private boolean sameUnit(Expression.Literal number) {
+    return unit() == null
+        ? number.unit().isEmpty()
+        : number.unit().filter(unit()::equals).isPresent();
+  }
+}

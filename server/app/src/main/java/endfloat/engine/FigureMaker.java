@@ -1,0 +1,268 @@
+package endfloat.engine;
+
+import endfloat.engine.Value.Fields;
+import endfloat.engine.Value.Scalar;
+import endfloat.engine.Value.Series;
+import endfloat.units.Unit;
+import endfloat.working.LineProblem;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Makes figures of nodes: the only place that says where a line stands now. */
+final class FigureMaker {
+  private static final Comparator<Figure.Waiting> BY_PLACE =
+      Comparator.comparing(Figure.Waiting::label)
+          .thenComparing(Figure.Waiting::clause)
+          .thenComparing(Figure.Waiting::line)
+          .thenComparing(Figure.Waiting::name);
+
+  private final ValueGraph graph;
+  private final Map<String, Integer> clauseOrder = new LinkedHashMap<>();
+  private final Map<String, String> labels = new LinkedHashMap<>();
+
+  FigureMaker(ValueGraph graph) {
+    this.graph = graph;
+    for (Clause clause : graph.source().clauses()) {
+      clauseOrder.put(clause.id(), clauseOrder.size());
+      labels.put(clause.id(), clause.label());
+    }
+  }
+
+  Figure figure(Slot slot) {
+    Node node = first(slot);
+    Optional<Value> value = Optional.ofNullable(node.value());
+    if (value.isEmpty() && node instanceof ReadingNode reading) {
+      value = Optional.ofNullable(reading.readable());
+    }
+    List<Judgement> judgements = judgements(slot);
+    double u = value.map(this::standardUncertainty).orElse(0.0);
+    return new Figure(
+        slot.name(),
+        node.clause(),
+        span(node),
+        node.state(),
+        Optional.ofNullable(node.kind()),
+        Optional.ofNullable(node.unit()),
+        value,
+        u,
+        value.map(v -> degreesOfFreedom(v, u)).orElse(Double.POSITIVE_INFINITY),
+        typed(node),
+        elements(node, value, judgements),
+        judgements,
+        Optional.ofNullable(problem(node)),
+        node.state() == Figure.State.WAITING ? waitingOn(node) : List.of(),
+        node.hints().stream().map(h -> Places.moved(h, offset(node))).toList(),
+        node instanceof DefinitionNode definition ? definition.definition().comment() : "");
+  }
+
+  private double standardUncertainty(Value value) {
+    return value instanceof Scalar scalar
+        ? graph.correlations().standardUncertainty(scalar.gradient())
+        : 0;
+  }
+
+  private double degreesOfFreedom(Value value, double u) {
+    return value instanceof Scalar scalar
+        ? graph.correlations().degreesOfFreedom(scalar.gradient(), u)
+        : Double.POSITIVE_INFINITY;
+  }
+
+  private static int offset(Node node) {
+    return node instanceof ReadingNode ? 0 : node.offset();
+  }
+
+  private static Span span(Node node) {
+    return node instanceof DefinitionNode definition
+        ? Places.moved(definition.line().span(), node.offset())
+        : new Span(node.offset() + 1, 1, 1);
+  }
+
+  private static Optional<String> typed(Node node) {
+    if (node instanceof DefinitionNode definition) {
+      return definition.typed();
+    }
+    String text = node instanceof ReadingNode reading ? reading.typed(List.of()) : "";
+    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+  }
+
+  private List<Judgement> judgements(Slot slot) {
+    List<LimitNode> limits = new ArrayList<>();
+    for (Node reader : slot.readers()) {
+      if (reader instanceof LimitNode limit && limit.limit().place().name().equals(slot.name())) {
+        limits.add(limit);
+      }
+    }
+    limits.sort(byPlace());
+    List<Judgement> all = new ArrayList<>();
+    limits.forEach(limit -> all.addAll(limit.judgements()));
+    return all;
+  }
+
+  private Comparator<Node> byPlace() {
+    return Comparator.<Node>comparingInt(n -> clauseOrder.getOrDefault(n.clause(), 0))
+        .thenComparingInt(Node::offset)
+        .thenComparing(n -> n.getClass().getName());
+  }
+
+  private List<Figure.Element> elements(
+      Node node, Optional<Value> value, List<Judgement> judgements) {
+    List<Figure.Element> elements = new ArrayList<>();
+    if (value.isPresent() && value.get() instanceof Series series) {
+      for (int i = 0; i < series.size(); i++) {
+        Map<String, String> labels = series.labelsAt(i);
+        String typed =
+            node instanceof ReadingNode reading ? reading.typed(series.labels().get(i)) : "";
+        elements.add(
+            element(
+                "",
+                labels,
+                series.elements().get(i),
+                Optional.ofNullable(node.unit()),
+                typed,
+                labels.isEmpty()
+                    ? List.of()
+                    : judgements.stream().filter(j -> j.station().equals(labels)).toList()));
+      }
+    } else if (value.isPresent() && value.get() instanceof Fields fields) {
+      Map<String, Unit> units =
+          node instanceof DefinitionNode definition ? definition.fieldUnits() : Map.of();
+      for (int i = 0; i < fields.names().size(); i++) {
+        String field = fields.names().get(i);
+        elements.add(
+            element(
+                field,
+                Map.of(),
+                fields.values().get(i),
+                Optional.ofNullable(units.get(field)),
+                "",
+                judgements.stream().filter(j -> j.field().equals(field)).toList()));
+      }
+    }
+    return elements;
+  }
+
+  private Figure.Element element(
+      String field,
+      Map<String, String> station,
+      Value value,
+      Optional<Unit> unit,
+      String typed,
+      List<Judgement> judgements) {
+    double u = standardUncertainty(value);
+    return new Figure.Element(
+        field,
+        station,
+        value,
+        u,
+        degreesOfFreedom(value, u),
+        unit,
+        typed.isEmpty() ? Optional.empty() : Optional.of(typed),
+        judgements);
+  }
+
+  /** The giver that stands first in the record. */
+  private Node first(Slot slot) {
+    return slot.givers().stream().min(byPlace()).orElseThrow();
+  }
+
+  /** What is wrong with a node, said of the places as they are now; null for nothing. */
+  private LineProblem problem(Node node) {
+    if (graph.isDoubled(node)) {
+      List<String> places =
+          node.giving().givers().stream().sorted(byPlace()).map(this::place).toList();
+      return LineProblem.error(
+          span(node),
+          "The name " + node.name() + " is defined twice: " + String.join(" and ", places) + ".",
+          "Give one of them another name, or take it out.");
+    }
+    if (!node.cycle().isEmpty()) {
+      List<String> names = node.cycle().stream().map(Slot::name).toList();
+      return LineProblem.error(
+          span(node),
+          names.size() == 1
+              ? "The value " + names.get(0) + " rests on itself."
+              : "These rest on one another in a circle: "
+                  + String.join(", ", names)
+                  + ", "
+                  + names.get(0)
+                  + ".",
+          "Give one of them a value of its own, or solve for it.");
+    }
+    return node.problem() == null ? null : Places.moved(node.problem(), offset(node));
+  }
+
+  private String place(Node node) {
+    return Places.words(labels.getOrDefault(node.clause(), ""), span(node).line());
+  }
+
+  /** The lines at whose repair the wait ends. */
+  private List<Figure.Waiting> waitingOn(Node node) {
+    Set<Figure.Waiting> found = new LinkedHashSet<>();
+    collect(node, new HashSet<>(), found);
+    return found.stream().sorted(BY_PLACE).toList();
+  }
+
+  private void collect(Node node, Set<Node> seen, Set<Figure.Waiting> found) {
+    for (Slot read : node.reads()) {
+      for (Node giver : read.givers()) {
+        if (giver.state() == Figure.State.FRESH && read.givers().size() == 1 || !seen.add(giver)) {
+          continue;
+        }
+        if (giver.state() == Figure.State.WAITING && giver.problem() == null) {
+          collect(giver, seen, found);
+        } else {
+          found.add(
+              new Figure.Waiting(
+                  read.name(),
+                  giver.clause(),
+                  labels.getOrDefault(giver.clause(), ""),
+                  span(giver).line()));
+        }
+      }
+    }
+  }
+
+  /** All that is wrong or worth a hint with the nodes of a clause. */
+  List<ClauseProblem> problems(List<Node> nodes) {
+    List<ClauseProblem> all = new ArrayList<>();
+    for (Node node : nodes) {
+      if (node instanceof ReadingNode reading) {
+        readingProblems(reading, all);
+      } else if (node instanceof BrokenNode broken && !graph.isDoubled(node)) {
+        broken.problems().forEach(p -> add(node, Places.moved(p, node.offset()), all));
+      } else {
+        LineProblem problem = problem(node);
+        if (problem != null) {
+          add(node, problem, all);
+        } else if (node instanceof CorrelateNode correlate && correlate.refusal() != null) {
+          add(node, Places.moved(correlate.refusal(), node.offset()), all);
+        }
+        node.hints().forEach(h -> add(node, Places.moved(h, node.offset()), all));
+      }
+    }
+    return all;
+  }
+
+  private void readingProblems(ReadingNode reading, List<ClauseProblem> all) {
+    String at = "/readings/" + reading.offset();
+    List<EntryProblem> entries = reading.entryProblems();
+    entries.forEach(e -> all.add(new ClauseProblem(e.clause(), e.at(), e.problem())));
+    LineProblem problem = problem(reading);
+    if (problem != null && entries.isEmpty()) {
+      all.add(new ClauseProblem(reading.clause(), at, problem));
+    }
+    reading.hints().forEach(h -> all.add(new ClauseProblem(reading.clause(), at, h)));
+  }
+
+  private static void add(Node node, LineProblem problem, List<ClauseProblem> all) {
+    all.add(new ClauseProblem(node.clause(), "", problem));
+  }
+}

@@ -1,0 +1,23 @@
+package endfloat.engine;
+
+import endfloat.units.Unit;
+import endfloat.units.UnitPreference;
+import endfloat.working.LineProblem;
+
+/** What a term sees of the record while it is evaluated. */
+interface Frame {
+  /** The value that a name has now. */
+  Value of(Slot slot);
+
+  Correlations correlations();
+
+  GraphSettings settings();
+
+  /** The unit in which the sheet shows what is written in this one. */
+  default Unit shown(Unit unit) {
+    return UnitPreference.shown(unit, settings().units());
+  }
+
+  /** Takes note of something that leaves the value standing. */
+  void hint(LineProblem hint);
+}

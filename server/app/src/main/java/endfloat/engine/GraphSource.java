@@ -1,0 +1,34 @@
+package endfloat.engine;
+
+import endfloat.record.Instrument;
+import java.util.List;
+
+/** All that figures come from. Clauses that did not change are best handed over as they were. */
+public record GraphSource(
+    List<Clause> clauses, List<Instrument> instruments, GraphSettings settings) {
+  public static final GraphSource EMPTY =
+      new GraphSource(List.of(), List.of(), GraphSettings.STANDARD);
+
+  /** Workings alone, each its own clause. */
+  public static GraphSource ofWorkings(String... texts) {
+    List<Clause> clauses = new java.util.ArrayList<>();
+    for (String text : texts) {
+      String label = Integer.toString(clauses.size() + 1);
+      clauses.add(new Clause.Working("w" + label, label, text));
+    }
+    return new GraphSource(clauses, List.of(), GraphSettings.STANDARD);
+  }
+
+  /** The same with one clause put in the place of the one of its id, or added at the end. */
+  public GraphSource with(Clause clause) {
+    List<Clause> others = new java.util.ArrayList<>(clauses);
+    for (int i = 0; i < others.size(); i++) {
+      if (others.get(i).id().equals(clause.id())) {
+        others.set(i, clause);
+        return new GraphSource(others, instruments, settings);
+      }
+    }
+    others.add(clause);
+    return new GraphSource(others, instruments, settings);
+  }
+}

@@ -1,0 +1,158 @@
+package endfloat.engine;
+
+import endfloat.engine.Value.Scalar;
+import endfloat.engine.Value.Series;
+import endfloat.units.Unit;
+import endfloat.working.Checked;
+import endfloat.working.Line;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A limit line: judges a value, or each element of a series. */
+final class LimitNode extends LineNode {
+  private Term place;
+  private Optional<Term> low = Optional.empty();
+  private Optional<Term> high = Optional.empty();
+  private Optional<Unit> unitTyped = Optional.empty();
+  private List<Judgement> judgements = List.of();
+  private List<Judgement> judging = List.of();
+
+  LimitNode(String clause, Piece piece, Line.Limit line) {
+    super(clause, piece, line);
+  }
+
+  Line.Limit limit() {
+    return (Line.Limit) line();
+  }
+
+  @Override
+  String name() {
+    return "";
+  }
+
+  @Override
+  String owner() {
+    return "limit " + limit().place().name();
+  }
+
+  /** One for each element of a series, else one; none while it cannot be judged. */
+  List<Judgement> judgements() {
+    return judgements.stream().map(j -> j.movedBy(offset())).toList();
+  }
+
+  @Override
+  void made(Checked checked, Planner planner) {
+    Checked.Limited limited = (Checked.Limited) checked;
+    place = planner.plan(limited.place());
+    low = limited.low().map(planner::plan);
+    high = limited.high().map(planner::plan);
+    unitTyped = limited.unit();
+    found(null, null, limited.problems());
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    Value value = place.evaluate(frame);
+    Value least = low.isPresent() ? low.get().evaluate(frame) : null;
+    Value most = high.isPresent() ? high.get().evaluate(frame) : null;
+    List<Judgement> all = new ArrayList<>();
+    if (value instanceof Series series) {
+      Value[] operands = {series, least == null ? series : least, most == null ? series : most};
+      Span span = limit().span();
+      Elementwise.map(
+          operands,
+          new Span[] {span, low.map(Term::span).orElse(span), high.map(Term::span).orElse(span)},
+          (v, at) -> {
+            Scalar lowest = least == null ? null : (Scalar) v[1];
+            Scalar highest = most == null ? null : (Scalar) v[2];
+            all.add(judge((Scalar) v[0], lowest, highest, series.labelsAt(at), frame));
+            return v[0];
+          });
+    } else {
+      all.add(judge((Scalar) value, (Scalar) least, (Scalar) most, Map.of(), frame));
+    }
+    judging = all;
+    return null;
+  }
+
+  private Judgement judge(
+      Scalar value, Scalar least, Scalar most, Map<String, String> station, Frame frame) {
+    if (least != null && most != null && least.si() > most.si()) {
+      throw new LineFailure(
+          limit().span(),
+          "The lower limit lies above the upper one.",
+          "Write the lower limit first.");
+    }
+    double coverage = frame.settings().coverage();
+    Conformity conformity = new Conformity();
+    if (least != null) {
+      side(conformity, value, least, 1, coverage, frame);
+    }
+    if (most != null) {
+      side(conformity, value, most, -1, coverage, frame);
+    }
+    DecisionRule rule = rule(frame);
+    return new Judgement(
+        clause(),
+        limit().span().line(),
+        String.join(".", limit().place().fields()),
+        station,
+        least == null ? Double.NaN : least.si(),
+        most == null ? Double.NaN : most.si(),
+        unitTyped,
+        limit().authority(),
+        limit().notes().getOrDefault("condition", ""),
+        limit().notes().getOrDefault("state", ""),
+        rule,
+        conformity.verdict(rule),
+        conformity.probability(),
+        limit().comment());
+  }
+
+  private static void side(
+      Conformity conformity, Scalar value, Scalar limit, int sign, double coverage, Frame frame) {
+    Gradient margin = Gradient.combine(sign, value.gradient(), -sign, limit.gradient());
+    conformity.side(
+        sign * (value.si() - limit.si()),
+        frame.correlations().standardUncertainty(margin),
+        Math.max(Math.abs(value.si()), Math.abs(limit.si())),
+        coverage);
+  }
+
+  /**
+   * The rule of the line, else that of the record. Where neither says, a limit with an authority is
+   * from a maker's table, which means the value as read: simple; any other is guarded.
+   */
+  private DecisionRule rule(Frame frame) {
+    String noted = limit().notes().get("rule");
+    if (noted != null) {
+      return DecisionRule.of(noted)
+          .orElseThrow(
+              () ->
+                  new LineFailure(
+                      limit().span(),
+                      "The rule \"" + noted + "\" is not known.",
+                      "Write simple, guarded or probability."));
+    }
+    return frame
+        .settings()
+        .rule()
+        .orElse(limit().authority().isEmpty() ? DecisionRule.GUARDED : DecisionRule.SIMPLE);
+  }
+
+  @Override
+  boolean settled() {
+    List<Judgement> before = judgements;
+    judgements = state() == Figure.State.FRESH ? judging : List.of();
+    return !before.equals(judgements);
+  }
+
+  @Override
+  void stopped() {
+    judging = List.of();
+    judgements = List.of();
+  }
+}

@@ -1,0 +1,35 @@
+package endfloat.engine;
+
+import endfloat.units.Unit;
+import endfloat.working.Kind;
+import endfloat.working.Scope;
+import java.util.Collection;
+import java.util.Optional;
+
+/** The names of a graph as the language's checker sees them. */
+final class NameScope implements Scope {
+  private final ValueGraph graph;
+
+  NameScope(ValueGraph graph) {
+    this.graph = graph;
+  }
+
+  @Override
+  public Optional<Kind> kindOf(String name) {
+    return graph.kindOf(name);
+  }
+
+  @Override
+  public Collection<String> names() {
+    return graph.slots().stream()
+        .filter(s -> !s.givers().isEmpty())
+        .map(Slot::name)
+        .sorted()
+        .toList();
+  }
+
+  @Override
+  public Optional<Unit> unitOf(String name) {
+    return graph.existing(name).map(Slot::unit);
+  }
+}

@@ -1,0 +1,262 @@
+package endfloat.engine;
+
+import endfloat.units.Unit;
+import endfloat.working.Kind;
+import endfloat.working.LineProblem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * One line or one reading in the graph. Its spans count from its own first line, so that it stays
+ * as it is when lines are put in above it.
+ */
+abstract class Node {
+  private final String clause;
+  private int offset;
+  private int rank = -1;
+  private boolean unchecked = true;
+  private List<Slot> cycle = List.of();
+  private Slot[] reads = {};
+  private Slot giving;
+
+  private Figure.State state = Figure.State.WAITING;
+  private Kind kind;
+  private Unit unit;
+  private Value value;
+  private LineProblem problem;
+  private List<LineProblem> hints = List.of();
+  private List<LineProblem> checkHints = List.of();
+  private List<LineProblem> remarks = List.of();
+
+  Node(String clause, int offset) {
+    this.clause = clause;
+    this.offset = offset;
+  }
+
+  /** The name it gives; empty for a limit or a correlation. */
+  abstract String name();
+
+  /** The names it reads. */
+  abstract Set<String> namesRead();
+
+  /**
+   * Finds kinds and makes terms; called when the line or the kind of a name it reads has changed.
+   *
+   * @throws LineFailure if the line means nothing
+   */
+  abstract void check(ValueGraph graph);
+
+  /**
+   * @return its value; null for one that gives none
+   * @throws LineFailure if it has no value
+   */
+  abstract Value evaluate(Frame frame);
+
+  String clause() {
+    return clause;
+  }
+
+  int offset() {
+    return offset;
+  }
+
+  void moveTo(int line) {
+    offset = line;
+  }
+
+  int rank() {
+    return rank;
+  }
+
+  void rank(int place) {
+    rank = place;
+  }
+
+  boolean isUnchecked() {
+    return unchecked;
+  }
+
+  void uncheck() {
+    unchecked = true;
+  }
+
+  List<Slot> cycle() {
+    return cycle;
+  }
+
+  void cycle(List<Slot> names) {
+    cycle = names;
+  }
+
+  /** Its own name's slot; null for a limit or a correlation. */
+  Slot giving() {
+    return giving;
+  }
+
+  void giving(Slot slot) {
+    giving = slot;
+  }
+
+  Slot[] reads() {
+    return reads;
+  }
+
+  void reads(Slot[] slots) {
+    reads = slots;
+  }
+
+  Figure.State state() {
+    return state;
+  }
+
+  Kind kind() {
+    return kind;
+  }
+
+  Unit unit() {
+    return unit;
+  }
+
+  Value value() {
+    return value;
+  }
+
+  LineProblem problem() {
+    return problem;
+  }
+
+  List<LineProblem> hints() {
+    return hints;
+  }
+
+  /** What the parser remarked on it. */
+  void remarks(List<LineProblem> ofParser) {
+    remarks = ofParser;
+  }
+
+  /** Starts from what another in its place had worked out, so that an equal result is no change. */
+  void inherit(Node old) {
+    kind = old.kind;
+    unit = old.unit;
+    state = old.state;
+    value = old.value;
+    problem = old.problem;
+    hints = old.hints;
+  }
+
+  /** What the check found out; a unit may be null. */
+  void found(Kind ofValue, Unit shown, List<LineProblem> found) {
+    kind = ofValue;
+    unit = shown;
+    checkHints = remarks.isEmpty() ? found : joined(remarks, found);
+  }
+
+  /** Brings it up to date; tells what has changed. */
+  Change update(ValueGraph graph) {
+    Kind kindBefore = kind;
+    Unit unitBefore = unit;
+    Figure.State stateBefore = state;
+    Value valueBefore = value;
+    LineProblem problemBefore = problem;
+    List<LineProblem> hintsBefore = hints;
+    boolean other = refresh(graph);
+    boolean sameKind = Objects.equals(kindBefore, kind);
+    boolean sameUnit = unitBefore == unit || Objects.equals(unitBefore, unit);
+    boolean sameValue =
+        stateBefore == state
+            && (valueBefore == value
+                || (valueBefore != null && value != null && valueBefore.sameAs(value)));
+    boolean same =
+        !other
+            && sameKind
+            && sameUnit
+            && sameValue
+            && Objects.equals(problemBefore, problem)
+            && hintsBefore.equals(hints);
+    return !sameKind || !sameUnit
+        ? Change.KIND
+        : !sameValue ? Change.VALUE : same ? Change.NONE : Change.WORDS;
+  }
+
+  /** How far a change goes. */
+  enum Change {
+    NONE,
+    /** Only what is said of it. */
+    WORDS,
+    VALUE,
+    KIND
+  }
+
+  /** Whether something beside the value has changed that a figure shows. */
+  private boolean refresh(ValueGraph graph) {
+    hints = List.of();
+    if (graph.isDoubled(this) || !cycle.isEmpty()) {
+      stop(Figure.State.ERROR, null);
+      kind = null;
+      unit = null;
+      return false;
+    }
+    if (unchecked) {
+      if (!graph.kindsKnown(reads)) {
+        stop(Figure.State.WAITING, null);
+        kind = null;
+        unit = null;
+        return false;
+      }
+      try {
+        check(graph);
+        unchecked = false;
+      } catch (LineFailure e) {
+        kind = null;
+        unit = null;
+        stop(Figure.State.ERROR, e.problem());
+        return false;
+      }
+    }
+    for (Slot read : reads) {
+      if (!read.isFresh()) {
+        stop(Figure.State.WAITING, null);
+        return false;
+      }
+    }
+    return compute(graph);
+  }
+
+  private boolean compute(ValueGraph graph) {
+    try {
+      graph.evaluating();
+      value = evaluate(graph);
+      state = Figure.State.FRESH;
+      problem = null;
+    } catch (LineFailure e) {
+      stop(e.isNotYet() ? Figure.State.WAITING : Figure.State.ERROR, e.problem());
+    }
+    List<LineProblem> noted = graph.takeHints();
+    hints = checkHints.isEmpty() ? noted : joined(checkHints, noted);
+    return settled();
+  }
+
+  private static List<LineProblem> joined(List<LineProblem> first, List<LineProblem> second) {
+    List<LineProblem> all = new ArrayList<>(first);
+    all.addAll(second);
+    return all;
+  }
+
+  /** After an evaluation: settles what else the figure shows; whether that has changed. */
+  boolean settled() {
+    return false;
+  }
+
+  /** Leaves it without a value. */
+  private void stop(Figure.State now, LineProblem why) {
+    state = now;
+    problem = why;
+    value = null;
+    stopped();
+  }
+
+  /** Forgets what else it had worked out. */
+  void stopped() {}
+}

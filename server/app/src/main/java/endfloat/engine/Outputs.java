@@ -1,0 +1,48 @@
+package endfloat.engine;
+
+import endfloat.catalogue.Result;
+import endfloat.units.Uncertain;
+import java.util.List;
+
+/** The numbers among the results of a calculation, one after the other. */
+final class Outputs {
+  private Outputs() {}
+
+  static double[] numbers(Object[] results, List<Result> declared) {
+    int count = 0;
+    for (Object result : results) {
+      count +=
+          result instanceof double[] list
+              ? list.length
+              : result instanceof Double || result instanceof Uncertain ? 1 : 0;
+    }
+    double[] numbers = new double[count];
+    int next = 0;
+    for (Object result : results) {
+      if (result instanceof double[] list) {
+        System.arraycopy(list, 0, numbers, next, list.length);
+        next += list.length;
+      } else if (result instanceof Double number) {
+        numbers[next++] = number;
+      } else if (result instanceof Uncertain uncertain) {
+        numbers[next++] = uncertain.value();
+      }
+    }
+    return numbers;
+  }
+
+  /**
+   * One column of exact partial derivatives, set out as {@link #numbers}; null where a result is a
+   * list, for which there are none.
+   */
+  static double[] column(double[][] partials, int column, List<Result> declared, int count) {
+    if (partials.length != count || declared.stream().anyMatch(r -> r.form() == Result.Form.LIST)) {
+      return null;
+    }
+    double[] slopes = new double[count];
+    for (int i = 0; i < count; i++) {
+      slopes[i] = partials[i][column];
+    }
+    return slopes;
+  }
+}

@@ -1,0 +1,41 @@
+package endfloat.engine;
+
+import endfloat.working.LineProblem;
+import java.util.HashMap;
+import java.util.Map;
+
+/** The record with a few values put in the place of its own, for as long as a question takes. */
+final class Overlay implements Frame {
+  private final Frame beneath;
+  private final Map<Slot, Value> values = new HashMap<>();
+
+  Overlay(Frame beneath) {
+    this.beneath = beneath;
+  }
+
+  void put(Slot slot, Value value) {
+    values.put(slot, value);
+  }
+
+  @Override
+  public Value of(Slot slot) {
+    Value value = values.get(slot);
+    return value == null ? beneath.of(slot) : value;
+  }
+
+  @Override
+  public Correlations correlations() {
+    return beneath.correlations();
+  }
+
+  @Override
+  public GraphSettings settings() {
+    return beneath.settings();
+  }
+
+  /** Only the answer counts, not the way there. */
+  @Override
+  public void hint(LineProblem hint) {
+    // nothing to be said of trials
+  }
+}

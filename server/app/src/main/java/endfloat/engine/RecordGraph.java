@@ -1,0 +1,73 @@
+package endfloat.engine;
+
+import endfloat.record.Cell;
+import endfloat.record.InvestigationRecord;
+import endfloat.record.Settings;
+import endfloat.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A record as the source of a graph. A clause whose source is untouched is handed on as it was. */
+public final class RecordGraph {
+  private final ValueGraph graph;
+  private Map<String, Known> known = new HashMap<>();
+
+  private record Known(Object source, String label, Clause clause) {}
+
+  public RecordGraph(ValueGraph graph) {
+    this.graph = graph;
+  }
+
+  /** A graph of a record, with the calculations of the library. */
+  public static RecordGraph of(InvestigationRecord record) {
+    RecordGraph made = new RecordGraph(new ValueGraph(endfloat.catalogue.Catalogue.library()));
+    made.update(record);
+    return made;
+  }
+
+  public ValueGraph graph() {
+    return graph;
+  }
+
+  /** Takes the record as it is now. */
+  public ValueGraph.Changed update(InvestigationRecord record) {
+    Map<String, Known> now = new HashMap<>();
+    List<Clause> clauses = new ArrayList<>();
+    for (Cell cell : record.cells()) {
+      if (cell.kind().equals("working") || cell.kind().equals("readings")) {
+        Known before = known.get(cell.id());
+        Known kept =
+            before != null
+                    && before.source() == cell.source()
+                    && before.label().equals(cell.number())
+                ? before
+                : new Known(cell.source(), cell.number(), clause(cell));
+        now.put(cell.id(), kept);
+        clauses.add(kept.clause());
+      }
+    }
+    known = now;
+    return graph.update(
+        new GraphSource(clauses, record.instruments(), settings(record.settings())));
+  }
+
+  private static Clause clause(Cell cell) {
+    return cell.kind().equals("working")
+        ? new Clause.Working(cell.id(), cell.number(), cell.text())
+        : new Clause.Readings(cell.id(), cell.number(), cell.readings());
+  }
+
+  static GraphSettings settings(Settings settings) {
+    UnitSystem system =
+        !settings.units().equals("imperial")
+            ? UnitSystem.METRIC
+            : settings.terms().equals("american") ? UnitSystem.AMERICAN : UnitSystem.IMPERIAL;
+    return new GraphSettings(
+        system,
+        DecisionRule.of(settings.rule()),
+        settings.coverage() > 0 ? settings.coverage() : GraphSettings.STANDARD.coverage(),
+        settings.stage());
+  }
+}

@@ -1,0 +1,121 @@
+package endfloat.engine;
+
+import endfloat.engine.Value.Scalar;
+import endfloat.working.BuiltIn;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Several values to one. Stations are no repeats: their mean adds no scatter of its own. */
+final class Reductions {
+  private Reductions() {}
+
+  static Value of(BuiltIn function, Span span, List<Value> values) {
+    if (values.isEmpty()) {
+      throw new LineFailure(span, "There are no values here.", "Take a reading first.");
+    }
+    return switch (function) {
+      case MIN -> scalar(values, least(values, false));
+      case MAX -> scalar(values, greatest(values));
+      case RANGE ->
+          Functions.subtract(
+              span, scalar(values, greatest(values)), scalar(values, least(values, true)));
+      case SUM -> sum(span, values);
+      case MEAN -> scaled(span, sum(span, values), values.size());
+      case MEDIAN -> median(span, values);
+      case SD -> standardDeviation(span, values);
+      case COUNT -> Scalar.exact(values.size());
+      case FIRST -> values.get(0);
+      case LAST -> values.get(values.size() - 1);
+      default -> throw new IllegalStateException(function + " does not reduce");
+    };
+  }
+
+  private static Scalar scalar(List<Value> values, int at) {
+    return (Scalar) values.get(at);
+  }
+
+  /** Of equal values the first, or the last, so that a range of equal values keeps its spread. */
+  private static int least(List<Value> values, boolean last) {
+    int least = 0;
+    for (int i = 1; i < values.size(); i++) {
+      double value = scalar(values, i).si();
+      double lowest = scalar(values, least).si();
+      if (value < lowest || (last && value == lowest)) {
+        least = i;
+      }
+    }
+    return least;
+  }
+
+  private static int greatest(List<Value> values) {
+    int greatest = 0;
+    for (int i = 1; i < values.size(); i++) {
+      if (scalar(values, i).si() > scalar(values, greatest).si()) {
+        greatest = i;
+      }
+    }
+    return greatest;
+  }
+
+  private static Scalar sum(Span span, List<Value> values) {
+    double sum = 0;
+    for (Value value : values) {
+      sum += ((Scalar) value).si();
+    }
+    return Functions.scalar(span, sum, gradient(values, 0, values.size()));
+  }
+
+  /**
+   * By halves: a thousand readings with roots of their own take a thousand steps, not a million.
+   */
+  private static Gradient gradient(List<Value> values, int from, int to) {
+    if (to - from == 1) {
+      return scalar(values, from).gradient();
+    }
+    int middle = (from + to) >>> 1;
+    return Gradient.combine(1, gradient(values, from, middle), 1, gradient(values, middle, to));
+  }
+
+  private static Scalar scaled(Span span, Scalar sum, int count) {
+    return Functions.scalar(span, sum.si() / count, sum.gradient().times(1.0 / count));
+  }
+
+  private static Scalar median(Span span, List<Value> values) {
+    List<Value> sorted = new ArrayList<>(values);
+    sorted.sort(Comparator.comparingDouble(v -> ((Scalar) v).si()));
+    int half = sorted.size() / 2;
+    if (sorted.size() % 2 == 1) {
+      return scalar(sorted, half);
+    }
+    return scaled(span, sum(span, sorted.subList(half - 1, half + 1)), 2);
+  }
+
+  private static Scalar standardDeviation(Span span, List<Value> values) {
+    int n = values.size();
+    if (n < 2) {
+      throw new LineFailure(
+          span, "A standard deviation takes two values or more.", "Take more readings.");
+    }
+    double mean = sum(span, values).si() / n;
+    double squares = 0;
+    for (Value value : values) {
+      double off = ((Scalar) value).si() - mean;
+      squares += off * off;
+    }
+    double deviation = Math.sqrt(squares / (n - 1));
+    Gradient gradient = Gradient.NONE;
+    for (Value value : values) {
+      Scalar one = (Scalar) value;
+      if (deviation == 0 && !one.gradient().isEmpty()) {
+        throw Functions.noSlope(span);
+      }
+      if (!one.gradient().isEmpty()) {
+        double slope = (one.si() - mean) / (deviation * (n - 1));
+        gradient = Gradient.combine(1, gradient, slope, one.gradient());
+      }
+    }
+    return Functions.scalar(span, deviation, gradient);
+  }
+}

@@ -1,0 +1,135 @@
+package endfloat.engine;
+
+import endfloat.engine.Value.Absent;
+import endfloat.engine.Value.Fields;
+import endfloat.engine.Value.PartList;
+import endfloat.engine.Value.PartValue;
+import endfloat.engine.Value.Series;
+import endfloat.working.BuiltIn;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Terms that take or make a series, a list or a record as a whole. */
+final class SeriesTerms {
+  private SeriesTerms() {}
+
+  /** {@code max(x, over: "plane")}. */
+  record Reduce(Span span, BuiltIn function, Term series, List<String> over) implements Term {
+    @Override
+    public Value evaluate(Frame frame) {
+      if (!(series.evaluate(frame) instanceof Series whole)) {
+        throw new IllegalStateException("no series to reduce at " + span);
+      }
+      if (over.isEmpty() || over.size() == whole.axes().size()) {
+        return Reductions.of(function, span, whole.elements());
+      }
+      List<String> left = whole.axes().stream().filter(a -> !over.contains(a)).toList();
+      Map<List<String>, List<Value>> groups = new LinkedHashMap<>();
+      for (int i = 0; i < whole.size(); i++) {
+        Map<String, String> at = whole.labelsAt(i);
+        groups
+            .computeIfAbsent(left.stream().map(at::get).toList(), l -> new ArrayList<>())
+            .add(whole.elements().get(i));
+      }
+      List<Value> reduced = new ArrayList<>();
+      groups.values().forEach(group -> reduced.add(Reductions.of(function, span, group)));
+      return new Series(left, List.copyOf(groups.keySet()), reduced);
+    }
+  }
+
+  /** {@code pick(x, cylinder: 3, stage: "as found")}. */
+  record Pick(Span span, Term series, Map<String, String> labels, Optional<String> stage)
+      implements Term {
+    @Override
+    public Value evaluate(Frame frame) {
+      Value from = stage.isPresent() ? atStage(stage.get()) : series.evaluate(frame);
+      if (labels.isEmpty() || !(from instanceof Series whole)) {
+        return from;
+      }
+      List<String> left = whole.axes().stream().filter(a -> !labels.containsKey(a)).toList();
+      List<List<String>> kept = new ArrayList<>();
+      List<Value> elements = new ArrayList<>();
+      for (int i = 0; i < whole.size(); i++) {
+        Map<String, String> at = whole.labelsAt(i);
+        if (labels.entrySet().stream().allMatch(l -> l.getValue().equals(at.get(l.getKey())))) {
+          kept.add(left.stream().map(at::get).toList());
+          elements.add(whole.elements().get(i));
+        }
+      }
+      if (elements.isEmpty()) {
+        throw new LineFailure(
+            span,
+            "There is no value at "
+                + Elementwise.station(List.copyOf(labels.keySet()), List.copyOf(labels.values()))
+                + ".",
+            "Pick a station that has been read.");
+      }
+      return left.isEmpty() ? elements.get(0) : new Series(left, kept, elements);
+    }
+
+    private Value atStage(String wanted) {
+      if (!(series instanceof Named name)
+          || !(name.slot().giver() instanceof ReadingNode reading)) {
+        throw new LineFailure(
+            span,
+            "A stage can be picked of readings only.",
+            "Pick the readings at that stage first and work on from there.");
+      }
+      return reading.atStage(wanted, span);
+    }
+  }
+
+  /** One named result. */
+  record Field(Span span, Term of, String field) implements Term {
+    @Override
+    public Value evaluate(Frame frame) {
+      Value whole = of.evaluate(frame);
+      if (whole instanceof Series series) {
+        return series.withElements(series.elements().stream().map(this::get).toList());
+      }
+      return get(whole);
+    }
+
+    private Value get(Value value) {
+      Value found = ((Fields) value).get(field);
+      if (found instanceof Absent absent) {
+        throw new LineFailure(
+            span,
+            absent.why().isEmpty() ? "There is no " + field + " here." : absent.why(),
+            absent.why().isEmpty() ? "See the reference page for when it is given." : "");
+      }
+      return found;
+    }
+  }
+
+  /** {@code [a, b, c]}. */
+  record Listing(Span span, Term[] elements) implements Term {
+    @Override
+    public Value evaluate(Frame frame) {
+      List<Value> values = new ArrayList<>(elements.length);
+      for (Term element : elements) {
+        values.add(element.evaluate(frame));
+      }
+      if (!values.isEmpty() && values.get(0) instanceof PartValue) {
+        return new PartList(values.stream().map(PartValue.class::cast).toList());
+      }
+      return Series.list(values);
+    }
+  }
+
+  /** A part from its components. */
+  record Build(Span span, String part, Term[] components) implements Term {
+    @Override
+    public Value evaluate(Frame frame) {
+      Value[] values = new Value[components.length];
+      for (int i = 0; i < values.length; i++) {
+        values[i] = components[i].evaluate(frame);
+      }
+      return new PartValue(part, values);
+    }
+  }
+}

@@ -1,0 +1,186 @@
+package endfloat.engine;
+
+import endfloat.units.ShortestDecimal;
+import endfloat.units.Unit;
+import endfloat.units.UnitPreference;
+import endfloat.units.UnitTable;
+import endfloat.working.Kind;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/**
+ * A number as a sheet prints it: inputs with the digits typed; a computed expanded uncertainty to
+ * two figures and the value to its place (JCGM 100, 7.2.6); a value without uncertainty to five
+ * figures.
+ *
+ * @param value with U+2212 for minus
+ * @param unit as printed; empty for a pure number
+ * @param uncertainty expanded, U = k u, in the unit (of a temperature in its interval); empty for
+ *     none
+ */
+public record Shown(String value, String unit, String uncertainty) {
+  private static final int FIGURES_OF_UNCERTAINTY = 2;
+  private static final int FIGURES_OF_EXACT = 5;
+  private static final String MINUS = "\u2212";
+  private static final String SUPERSCRIPTS =
+      "\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079";
+
+  /** Numbers from here up, and those below the other, are written with a power of ten. */
+  private static final double LARGE = 1e7;
+
+  private static final double SMALL = 1e-4;
+
+  /** A figure that is a single number; empty for any other. */
+  public static Optional<Shown> of(Figure figure, GraphSettings settings) {
+    if (figure.value().isPresent() && figure.value().get() instanceof Value.Scalar scalar) {
+      return Optional.of(
+          number(
+              scalar.si(),
+              figure.standardUncertainty(),
+              figure.unit(),
+              figure.kind(),
+              figure.typed(),
+              settings));
+    }
+    return Optional.empty();
+  }
+
+  /** An element of a figure that is a single number; empty for any other. */
+  public static Optional<Shown> of(Figure figure, Figure.Element element, GraphSettings settings) {
+    if (!(element.value() instanceof Value.Scalar scalar)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        number(
+            scalar.si(),
+            element.standardUncertainty(),
+            element.unit(),
+            kind(figure, element),
+            element.typed(),
+            settings));
+  }
+
+  static Optional<Kind> kind(Figure figure, Figure.Element element) {
+    return figure
+        .kind()
+        .map(
+            k ->
+                k instanceof Kind.Series series
+                    ? series.element()
+                    : k instanceof Kind.Fields fields ? fields.fields().get(element.field()) : k);
+  }
+
+  private static Shown number(
+      double si,
+      double u,
+      Optional<Unit> declared,
+      Optional<Kind> kind,
+      Optional<String> typed,
+      GraphSettings settings) {
+    Unit unit = unit(declared, kind, settings);
+    Optional<String> digits = declared.filter(unit::equals).isPresent() ? typed : Optional.empty();
+    return number(si, settings.coverage() * u, unit, digits);
+  }
+
+  /** The unit in which a figure is shown on a sheet with these settings. */
+  public static Unit unit(Optional<Unit> declared, Optional<Kind> kind, GraphSettings settings) {
+    if (declared.isPresent()) {
+      return UnitPreference.shown(declared.get(), settings.units());
+    }
+    if (kind.isPresent() && kind.get() instanceof Kind.Temperature) {
+      return UnitPreference.temperature(settings.units());
+    }
+    if (kind.isPresent() && kind.get() instanceof Kind.Quantity quantity) {
+      return UnitPreference.of(quantity.dimension(), settings.units());
+    }
+    return UnitTable.find("1");
+  }
+
+  /**
+   * @param expanded U [SI]
+   * @param typed digits to print where the value is an input
+   */
+  static Shown number(double si, double expanded, Unit unit, Optional<String> typed) {
+    String printed = unit.print().equals("1") ? "" : unit.print();
+    double value = unit.fromSi(si);
+    double spread = Math.abs(unit.interval().fromSi(expanded));
+    if (spread == 0) {
+      return new Shown(
+          typed.map(Shown::power).orElseGet(() -> digits(value, FIGURES_OF_EXACT)), printed, "");
+    }
+    BigDecimal rounded =
+        ShortestDecimal.of(spread)
+            .round(new MathContext(FIGURES_OF_UNCERTAINTY, RoundingMode.HALF_EVEN));
+    int place = rounded.precision() - rounded.scale() - FIGURES_OF_UNCERTAINTY;
+    BigDecimal width = rounded.setScale(-place, RoundingMode.HALF_EVEN);
+    if (typed.isPresent()) {
+      return new Shown(power(typed.get()), printed, plain(width, exponent(width)));
+    }
+    BigDecimal shown = ShortestDecimal.of(value).setScale(-place, RoundingMode.HALF_EVEN);
+    int exponent = exponent(shown.abs().compareTo(width) >= 0 ? shown : width);
+    return new Shown(plain(shown, exponent), printed, plain(width, exponent));
+  }
+
+  /** Power of ten, in steps of three, that a number is written with; 0 for most. */
+  private static int exponent(BigDecimal number) {
+    double size = Math.abs(number.doubleValue());
+    if (size == 0 || (size >= SMALL && size < LARGE)) {
+      return 0;
+    }
+    return Math.floorDiv(number.precision() - number.scale() - 1, 3) * 3;
+  }
+
+  private static String plain(BigDecimal number, int exponent) {
+    String digits = number.scaleByPowerOfTen(-exponent).abs().toPlainString();
+    String sign = number.signum() < 0 ? MINUS : "";
+    return sign + digits + (exponent == 0 ? "" : "\u00d710" + superscript(exponent));
+  }
+
+  private static String superscript(int exponent) {
+    StringBuilder raised = new StringBuilder(exponent < 0 ? "\u207b" : "");
+    for (char digit : Integer.toString(Math.abs(exponent)).toCharArray()) {
+      raised.append(SUPERSCRIPTS.charAt(digit - '0'));
+    }
+    return raised.toString();
+  }
+
+  /** {@code 23.0e-6} as typed, with its power of ten as print has it. */
+  private static String power(String typed) {
+    int e = Math.max(typed.indexOf('e'), typed.indexOf('E'));
+    String digits = (e < 0 ? typed : typed.substring(0, e)).replace("-", MINUS);
+    if (e < 0) {
+      return digits;
+    }
+    return digits
+        + "\u00d710"
+        + superscript(
+            Integer.parseInt(typed.substring(e + 1).replace(MINUS, "-").replace("+", "")));
+  }
+
+  /** A number to so many figures, without the zeros that say nothing. */
+  static String digits(double value, int figures) {
+    BigDecimal rounded =
+        ShortestDecimal.of(value)
+            .round(new MathContext(figures, RoundingMode.HALF_EVEN))
+            .stripTrailingZeros();
+    return plain(rounded, exponent(rounded));
+  }
+
+  /** A number [SI] in a unit, for a message. */
+  static String withUnit(double si, Unit unit) {
+    String number = digits(unit.fromSi(si), FIGURES_OF_EXACT + 1);
+    return unit.print().equals("1") ? number : number + joint(unit.print()) + unit.print();
+  }
+
+  private static String joint(String unit) {
+    return unit.equals("\u00b0") ? "" : " ";
+  }
+
+  /** Value, uncertainty and unit in one text: {@code 0.335 ± 0.016 mm}. */
+  public String text() {
+    String number = uncertainty.isEmpty() ? value : value + " \u00b1 " + uncertainty;
+    return unit.isEmpty() ? number : number + joint(unit) + unit;
+  }
+}

@@ -1,0 +1,64 @@
+package endfloat.engine;
+
+import endfloat.units.Unit;
+import endfloat.working.Kind;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A name of the record: who gives it, who reads it, which limits are set on it. */
+final class Slot {
+  private final String name;
+  private final List<Node> givers = new ArrayList<>(1);
+  private final Set<Node> readers = new LinkedHashSet<>();
+
+  Slot(String name) {
+    this.name = name;
+  }
+
+  String name() {
+    return name;
+  }
+
+  List<Node> givers() {
+    return givers;
+  }
+
+  Set<Node> readers() {
+    return readers;
+  }
+
+  /** The one that gives it; null where none or several do. */
+  Node giver() {
+    return givers.size() == 1 ? givers.get(0) : null;
+  }
+
+  boolean isFresh() {
+    Node giver = giver();
+    return giver != null && giver.state() == Figure.State.FRESH;
+  }
+
+  Kind kind() {
+    Node giver = giver();
+    return giver == null ? null : giver.kind();
+  }
+
+  Unit unit() {
+    Node giver = giver();
+    return giver == null ? null : giver.unit();
+  }
+
+  Value value() {
+    return giver().value();
+  }
+
+  boolean isUnused() {
+    return givers.isEmpty() && readers.isEmpty();
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}

@@ -1,0 +1,45 @@
+package endfloat.engine;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Verdicts stage by stage, as found beside as left. A stage counts for a figure where every reading
+ * that it rests on has been taken at it.
+ */
+public final class Stages {
+  private Stages() {}
+
+  /** The stages at which anything of the record has been read, in its order. */
+  public static Set<String> of(ValueGraph graph) {
+    Set<String> stages = new LinkedHashSet<>();
+    for (Node node : graph.nodes()) {
+      if (node instanceof ReadingNode reading) {
+        stages.addAll(reading.stages());
+      }
+    }
+    return stages;
+  }
+
+  /** The record as it is at another stage. */
+  public static ValueGraph at(ValueGraph graph, String stage) {
+    GraphSource source = graph.source();
+    return ValueGraph.of(
+        new GraphSource(source.clauses(), source.instruments(), source.settings().atStage(stage)));
+  }
+
+  /** The worst verdict on a figure at each stage that is fully read. */
+  public static Map<String, Verdict> verdicts(ValueGraph graph, String name) {
+    Map<String, Verdict> verdicts = new LinkedHashMap<>();
+    for (String stage : of(graph)) {
+      at(graph, stage)
+          .figure(name)
+          .filter(f -> f.state() == Figure.State.FRESH)
+          .flatMap(Figure::verdict)
+          .ifPresent(v -> verdicts.put(stage, v));
+    }
+    return verdicts;
+  }
+}

@@ -1,0 +1,108 @@
+package endfloat.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Every answer is also known in closed form. */
+class SolveTest {
+  private static SheetOfLines sheet(String lines) {
+    return SheetOfLines.of(lines);
+  }
+
+  private static SheetOfLines.Result result(String lines, String name) {
+    SheetOfLines sheet = sheet(lines);
+    assertEquals(List.of(), sheet.errors());
+    return sheet.result(name).orElseThrow();
+  }
+
+  /** x² = a: x = sqrt(a), u(x) = u(a)/(2 sqrt a). */
+  @Test
+  void theUncertaintyFollowsFromTheImplicitFunction() {
+    SheetOfLines.Result x =
+        result("a = 2 \u00b1 0.04\nx = solve x^2 = a for x between 0 and 5", "x");
+    assertEquals(Math.sqrt(2), (double) x.value(), 1e-15);
+    assertEquals(0.02 / (2 * Math.sqrt(2)), (double) x.u(), 1e-15);
+  }
+
+  /** The answer moves with its inputs as the formula solved by hand does: nothing is left over. */
+  @Test
+  void anAnswerAndItsClosedFormAreOneAndTheSame() {
+    SheetOfLines.Result rest =
+        result(
+            """
+            lash [mm] = 0.35 mm \u00b1 0.02 mm
+            slope = 0.4 \u00b1 0.01
+            shim [mm] = solve lash - slope * shim = 0.15 mm for shim between 0 mm and 2 mm
+            rest [mm] = shim - (lash - 0.15 mm) / slope
+            """,
+            "rest");
+    assertEquals(0, (double) rest.value(), 1e-15);
+    assertEquals(0, (double) rest.u(), 1e-12);
+  }
+
+  @Test
+  void anInputOfTheRecordCanBeTheUnknownAndKeepsItsOwnValue() {
+    String lines =
+        """
+        shim [mm] = 0.5 mm \u00b1 0.01 mm
+        slope = 0.4 \u00b1 0.01
+        part [mm] = slope * shim
+        lash [mm] = 0.35 mm - part
+        needed [mm] = solve lash = 0.05 mm for shim between 0 mm and 2 mm
+        """;
+    assertEquals(0.75, (double) result(lines, "needed").value(), 1e-14);
+    // u(0.3/slope) = 0.3/0.16 * 0.005; the shim's own spread has no part in it
+    assertEquals(0.3 / 0.16 * 0.005, (double) result(lines, "needed").u(), 1e-12);
+    assertEquals(0.5, (double) result(lines, "shim").value());
+  }
+
+  @Test
+  void severalUnknownsAreSolvedTogether() {
+    String lines =
+        """
+        s = 10 \u00b1 0.2
+        p = solve a + b = s, a * b = 21 for a between 0 and 5, b between 5 and 10
+        a_found = p.a
+        b_found = p.b
+        """;
+    assertEquals(3, (double) result(lines, "a_found").value(), 1e-12);
+    assertEquals(7, (double) result(lines, "b_found").value(), 1e-12);
+    // da/ds = a/(a - b) = -3/4 and db/ds = b/(b - a) = 7/4
+    assertEquals(0.075, (double) result(lines, "a_found").u(), 1e-10);
+    assertEquals(0.175, (double) result(lines, "b_found").u(), 1e-10);
+  }
+
+  @Test
+  void noAnswerIsAnErrorThatSaysHowFarTheEndsAreOff() {
+    String message =
+        sheet("x [mm] = solve 2 * x = 9 mm for x between 1 mm and 2 mm").errors().get(0).message();
+    assertTrue(message.contains("No x between 1 mm and 2 mm"), message);
+    assertTrue(message.contains("at 1 mm the left one is 7 mm less"), message);
+    assertTrue(message.contains("at 2 mm the left one is 5 mm less"), message);
+  }
+
+  @Test
+  void severalAnswersAreAnErrorThatNamesThem() {
+    String message = sheet("x = solve x^2 = 4 for x between -5 and 5").errors().get(0).message();
+    assertTrue(message.contains("2 answers: \u22122, 2"), message);
+    message =
+        sheet("x = solve (x - 1.03)^2 = 1e-6 for x between 0 and 5").errors().get(0).message();
+    assertTrue(message.contains("1.029, 1.031"), message);
+  }
+
+  @Test
+  void aPoleIsNoAnswer() {
+    String message =
+        sheet("x = solve 1 / (x - 1.01) = 0 for x between 0 and 5").errors().get(0).message();
+    assertTrue(message.startsWith("No x between"), message);
+  }
+
+  @Test
+  void whereTheSidesOnlyTouchTheUncertaintyIsRefused() {
+    SheetOfLines sheet = sheet("a = 0 \u00b1 0.1\nx = solve x^2 = a for x between -1 and 1");
+    assertTrue(sheet.errors().get(0).message().contains("only touch"), sheet.errors().toString());
+  }
+}
