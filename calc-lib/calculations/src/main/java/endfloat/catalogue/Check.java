@@ -1,6 +1,7 @@
 package endfloat.catalogue;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * A value from outside the project that a calculation must reach.
@@ -10,6 +11,7 @@ import java.util.List;
  * @param what is calculated, one line
  * @param source standard and clause, handbook and table
  * @param knowledge verified, memory, derived or common-practice
+ * @param readings with stations that the lines use; most checks have none
  * @param lines of the working language
  * @param expectations what the lines must give
  */
@@ -19,8 +21,18 @@ public record Check(
     String what,
     String source,
     String knowledge,
+    List<Station> readings,
     List<String> lines,
     List<Expectation> expectations) {
+
+  /**
+   * One value of a reading with stations, written {@code reading: d [mm] plane=top direction=thrust
+   * = 80.012}.
+   *
+   * @param at label by axis, in the order written
+   * @param taken decimal text in the unit
+   */
+  public record Station(String name, String unit, Map<String, String> at, String taken) {}
 
   /** One demand of a check. */
   public sealed interface Expectation {}

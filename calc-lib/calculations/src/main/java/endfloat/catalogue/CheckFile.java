@@ -1,7 +1,9 @@
 package endfloat.catalogue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -13,6 +15,8 @@ import java.util.regex.Pattern;
  */
 final class CheckFile {
   private static final Pattern KEY = Pattern.compile("(id|what|source|knowledge|note):\\s*(.*)");
+  private static final Pattern STATION =
+      Pattern.compile("reading: (\\w+) \\[(.+?)]((?: \\w+=\\S+)+) = (\\S+)");
   private static final Pattern REFUSAL = Pattern.compile("expect error containing \"(.*)\"");
   private static final Pattern WORDS = Pattern.compile("expect ([\\w.]+) = \"(.*)\"(?: exactly)?");
   private static final Pattern NUMBERS =
@@ -35,12 +39,15 @@ final class CheckFile {
 
   private static Check block(String calculation, String block) {
     Map<String, String> about = new HashMap<>();
+    List<Check.Station> readings = new ArrayList<>();
     List<String> lines = new ArrayList<>();
     List<Check.Expectation> expectations = new ArrayList<>();
     for (String line : block.split("\\R")) {
       Matcher key = KEY.matcher(line);
       if (key.matches()) {
         about.merge(key.group(1), key.group(2), (a, b) -> a + " " + b);
+      } else if (line.startsWith("reading: ")) {
+        readings.add(station(calculation, line));
       } else if (line.startsWith("expect ")) {
         expectations.add(expectation(calculation, line));
       } else if (!line.isBlank()) {
@@ -60,8 +67,24 @@ final class CheckFile {
         about.getOrDefault("what", ""),
         about.get("source"),
         about.get("knowledge"),
+        List.copyOf(readings),
         List.copyOf(lines),
         List.copyOf(expectations));
+  }
+
+  private static Check.Station station(String calculation, String line) {
+    Matcher station = STATION.matcher(line.strip());
+    if (!station.matches()) {
+      throw new IllegalArgumentException(
+          calculation + ": this reading line cannot be read: " + line);
+    }
+    Map<String, String> at = new LinkedHashMap<>();
+    for (String label : station.group(3).strip().split(" ")) {
+      String[] axisAndLabel = label.split("=", 2);
+      at.put(axisAndLabel[0], axisAndLabel[1]);
+    }
+    return new Check.Station(
+        station.group(1), station.group(2), Collections.unmodifiableMap(at), station.group(4));
   }
 
   private static Check.Expectation expectation(String calculation, String line) {
