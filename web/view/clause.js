@@ -29,7 +29,8 @@ export class Clause {
     const { kind } = this.cell;
     this.isSection = kind === "section";
     this.content = el("div", { class: "content" });
-    this.margin = el("aside", { class: "mar", "aria-label": "State, remarks and actions" }, this.#state);
+    this.margin = el("div", { class: "mar", role: "group", "aria-label": "State, remarks and actions" }, this.#state);
+    this.#number.id = `number-${id}`;
     this.element = el("section", { class: this.isSection ? "section" : "clause", id: `clause-${id}`, tabindex: "-1" }, this.#number);
     this.element.append(this.#kind, ...(this.isSection ? [] : [this.content]), this.margin, this.#after());
     this.#kind.hidden = this.isSection;
@@ -62,7 +63,7 @@ export class Clause {
     if (this.#title) this.#title.replaceWith(heading);
     else this.#number.after(heading);
     this.#title = heading;
-    this.element.setAttribute("aria-labelledby", heading.id);
+    this.element.setAttribute("aria-labelledby", `${this.#number.id} ${heading.id}`);
   }
 
   update() {

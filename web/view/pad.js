@@ -66,12 +66,11 @@ export class Pad {
     return this.view.state.doc.toString();
   }
 
-  /** Puts the cursor on a line. @param {number} [line] counted from 1 */
+  /** Puts the cursor at the end of a line, or of the text. @param {number} [line] counted from 1 */
   focus(line) {
     const { doc } = this.view.state;
-    if (line !== undefined && line >= 1 && line <= doc.lines) {
-      this.view.dispatch({ selection: { anchor: doc.line(line).to }, scrollIntoView: true });
-    }
+    const at = line !== undefined && line >= 1 && line <= doc.lines ? doc.line(line).to : doc.length;
+    this.view.dispatch({ selection: { anchor: at }, scrollIntoView: true });
     this.view.focus();
   }
 

@@ -114,7 +114,10 @@ export class SheetPage {
       clause.place(place);
       return clause.element;
     });
+    const focused = document.activeElement;
     arrange(this.list, nodes);
+    // an element that is moved in the document loses the focus
+    if (focused instanceof HTMLElement && focused.isConnected && document.activeElement !== focused) focused.focus({ preventScroll: true });
     this.empty.hidden = nodes.length > 0;
   }
 

@@ -25,7 +25,7 @@ export class WorkingBody {
       el("thead", {}, el("tr", {}, ...head)),
       this.#body,
     );
-    this.empty = el("p", { class: "quiet" }, "No line yet. Press Enter to write one, such as  clearance [mm] = bore - journal");
+    this.empty = el("p", { class: "quiet" });
     this.elements = [this.table, this.empty];
   }
 
@@ -71,6 +71,8 @@ export class WorkingBody {
     arrange(this.#body, nodes);
     this.table.hidden = nodes.length === 0;
     this.empty.hidden = nodes.length > 0 || Boolean(this.editing);
+    const written = text.trim();
+    if (nodes.length === 0) this.empty.replaceChildren(written ? el("span", { class: "src plain" }, written) : "No line yet. Press Enter to write one, such as  clearance [mm] = bore - journal");
     this.clause.page.reindex(this.clause);
   }
 
