@@ -194,7 +194,7 @@ export class Clause {
     const words = [
       el("button", { type: "button", class: "word", onclick: () => act(-1) }, "up"),
       el("button", { type: "button", class: "word", onclick: () => act(1) }, "down"),
-      el("button", { type: "button", class: "word", onclick: () => (this.#words(), this.element.focus()) }, "moved"),
+      el("button", { type: "button", class: "word", onclick: () => (this.#words(), this.element.focus()) }, "done"),
     ];
     this.#acts.replaceChildren(...words);
     words[0].focus();

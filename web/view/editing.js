@@ -6,7 +6,8 @@ const timers = { set: (f, ms) => setTimeout(f, ms), clear: (handle) => clearTime
 
 /** Loads the editor while nothing else is to be done, so that the first clause opens at once. */
 export function warmUp() {
-  const load = () => import("./pad.js");
+  // a failure is said where the clause is opened
+  const load = () => import("./pad.js").catch(() => {});
   if ("requestIdleCallback" in window) requestIdleCallback(load, { timeout: 2000 });
   else setTimeout(load, 300);
 }
@@ -45,8 +46,14 @@ export class Editing {
 
   /** @param {number} [line] */
   async open(line) {
-    const { Pad } = await import("./pad.js");
+    const pad = await import("./pad.js").catch(() => null);
     if (this.closed) return;
+    if (!pad) {
+      this.clause.page.close();
+      this.clause.page.says.offer("The editor could not be loaded from the server. Open the clause again when the line is back.", []);
+      return;
+    }
+    const { Pad } = pad;
     const { number, title } = this.clause.cell;
     this.#pad = new Pad({
       parent: this.element,
@@ -65,6 +72,7 @@ export class Editing {
   /** @param {string} text */
   #typed(text) {
     this.#typing.typed(text);
+    this.element.dataset.open = "";
     clearTimeout(this.#calm);
     this.#calm = setTimeout(() => this.#say(), CALM_AFTER);
   }
@@ -77,6 +85,7 @@ export class Editing {
 
   /** @param {string} text */
   #keep(text) {
+    delete this.element.dataset.open;
     if (this.clause.isDisputed) return;
     if (!this.prose) this.#preview(text);
     this.desk.put(this.clause.id, "/text", text, this.seen);

@@ -4,7 +4,7 @@ import { Editing } from "./editing.js";
 
 /** A note or a caution: prose with live figures. */
 export class NoteBody {
-  #html = "";
+  #html = null;
   #prose = el("div", { class: "prose" });
   #links = new Map();
 
@@ -16,11 +16,12 @@ export class NoteBody {
   }
 
   update() {
-    const html = this.clause.cell.html ?? "";
-    if (html !== this.#html || html === "") {
-      this.#html = html;
-      this.#prose.replaceChildren(fragment(html));
-      if (html.trim() === "") this.#prose.append(el("p", { class: "empty" }, "Nothing written yet."));
+    const { html, source } = this.clause.cell;
+    const drawn = html ?? source.text ?? "";
+    if (drawn !== this.#html) {
+      this.#html = drawn;
+      this.#prose.replaceChildren(html === undefined ? el("p", {}, drawn) : fragment(drawn));
+      if (drawn.trim() === "") this.#prose.append(el("p", { class: "empty" }, "Nothing written yet."));
       this.#collect();
     }
     this.editing?.update();

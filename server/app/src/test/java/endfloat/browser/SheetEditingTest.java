@@ -1,0 +1,155 @@
+package endfloat.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import endfloat.http.RunningServer;
+import java.nio.file.Files;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+
+/** A person edits a sheet; what was typed is in the record afterwards. */
+class SheetEditingTest {
+  private static Browser browser;
+  private RunningServer server;
+
+  @BeforeAll
+  static void startBrowser() {
+    browser = Browser.start();
+  }
+
+  @AfterAll
+  static void stopBrowser() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void serve() {
+    server = RunningServer.start(RunningServer.DEMONSTRATION);
+    browser.open(server.link());
+  }
+
+  @AfterEach
+  void stopServing() {
+    assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
+    browser.open("about:blank");
+    server.close();
+  }
+
+  private SheetWindow sheet() {
+    return SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
+  }
+
+  private String onDisk() {
+    return browser.await(
+        driver -> {
+          try {
+            return Files.readString(server.shelf().resolve("w6-bevel-mesh.json"));
+          } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+          }
+        });
+  }
+
+  @Test
+  void theShelfLeadsToTheSheet() {
+    browser.find(".register .rt a").click();
+    browser.awaitText(".clauses", "Growth left to the mesh");
+    assertTrue(browser.driver().getTitle().contains("W6-0031"), browser.driver().getTitle());
+  }
+
+  @Test
+  void aNoteIsTypedAndStandsAfterAReload() {
+    SheetWindow sheet = sheet().edit("c16").type(" Typed in the page.", Keys.ESCAPE).awaitKept();
+    sheet.reload().edit("c16").awaitText("#clause-c16 .cm-content", "Typed in the page.");
+  }
+
+  @Test
+  void whatIsTypedReachesTheFile() {
+    sheet().edit("c16").type(" Reaches the file.", Keys.ESCAPE).awaitKept();
+    browser.await(driver -> onDisk().contains("Reaches the file."));
+  }
+
+  @Test
+  void aReadingIsTakenWithItsDigitsAndEnterLeadsToTheNext() {
+    SheetWindow sheet = sheet().take("c6", "0/0/0", "0.1350").awaitKept();
+    assertEquals("0/1/0", browser.driver().switchTo().activeElement().getDomAttribute("data-key"));
+    sheet.reload().awaitTaken("c6", "0/0/0", "0.1350");
+    browser.await(driver -> onDisk().contains("\"0.1350\""));
+  }
+
+  @Test
+  void undoTakesBackAfterAReloadAndRedoPutsAgain() {
+    SheetWindow sheet = sheet().take("c6", "0/0/0", "0.199").awaitKept().reload();
+    sheet.awaitTaken("c6", "0/0/0", "0.199");
+    browser.find("[data-undo]:not([disabled])").click();
+    sheet.awaitTaken("c6", "0/0/0", "0.134");
+    browser.find("[data-redo]:not([disabled])").click();
+    sheet.awaitTaken("c6", "0/0/0", "0.199");
+  }
+
+  @Test
+  void aClauseIsWrittenMovedDeletedAndBroughtBack() {
+    SheetWindow sheet = sheet();
+    List<String> before = sheet.numbers();
+    sheet.press("c7", "note");
+    String clause = sheet.edited();
+    sheet.type("What was seen", Keys.ENTER).type("Blueing at the heel.", Keys.ESCAPE).awaitKept();
+    sheet.awaitText("#number-" + clause, "2.3");
+
+    sheet.press(clause, "move").press(clause, "up").awaitText("#number-" + clause, "2.2");
+
+    sheet.press(clause, "done").press(clause, "delete");
+    browser.await(driver -> sheet.numbers().equals(before));
+    browser.awaitText(".says", "deleted");
+    browser.driver().findElement(By.cssSelector(".says .word")).click();
+    sheet.awaitText("#number-" + clause, "2.2");
+    assertFalse(browser.driver().findElements(By.id("clause-" + clause)).isEmpty());
+  }
+
+  @Test
+  void aReadingIsStruckThroughWithItsReasonAndStandsAgain() {
+    SheetWindow sheet = sheet();
+    browser.run("arguments[0].focus()", sheet.field("c6", "0/2/0"));
+    sheet.press("c6", "strike through").type("stylus slipped", Keys.ENTER).awaitKept();
+    sheet.awaitText("#clause-c6 .station-words", "stylus slipped");
+    browser.find("#clause-c6 [data-key='0/2/0'].struck");
+    browser.await(
+        driver ->
+            onDisk().contains("\"reason\" : \"stylus slipped\"")
+                || onDisk().contains("\"reason\": \"stylus slipped\""));
+    sheet.press("c6", "let it stand").awaitKept();
+    browser.find("#clause-c6 [data-key='0/2/0']:not(.struck)");
+  }
+
+  @Test
+  void keysLeadThroughTheSheetWithoutAMouse() {
+    SheetWindow sheet = sheet().type("G").type("3.1", Keys.ENTER);
+    assertEquals("clause-c10", browser.driver().switchTo().activeElement().getDomAttribute("id"));
+    sheet.type(Keys.ENTER);
+    browser.find("#clause-c10 .cm-focused");
+    sheet.type(Keys.ESCAPE);
+    browser.await(driver -> driver.findElements(By.cssSelector(".cm-editor")).isEmpty());
+    assertEquals("clause-c10", browser.driver().switchTo().activeElement().getDomAttribute("id"));
+    sheet.chord(Keys.ALT, Keys.ARROW_DOWN);
+    assertEquals("clause-c11", browser.driver().switchTo().activeElement().getDomAttribute("id"));
+  }
+
+  @Test
+  void unitsAndTitleAreWrittenInTheTitleBlock() {
+    SheetWindow sheet = sheet().type("U").awaitText(".choice [aria-pressed=true]", "imperial");
+    browser.run("const t = document.querySelector('#tb-revision'); t.focus(); t.select()");
+    sheet.type("C", Keys.ENTER).awaitKept().reload();
+    assertEquals("C", browser.find("#tb-revision").getDomProperty("value"));
+    browser.awaitText(".choice [aria-pressed=true]", "imperial");
+  }
+}
