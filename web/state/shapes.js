@@ -18,7 +18,6 @@
  * @property {string} unit
  * @property {string} [nameMath] MathML of the name
  * @property {string} formula MathML
- * @property {string} numbers MathML, the numbers put in
  * @property {string} given
  * @property {string} source
  *
@@ -58,6 +57,7 @@
  * @property {number} [line]
  * @property {"fresh"|"error"|"waiting"|"working"} state
  * @property {string} kind quantity, temperature, series, text, truth, record
+ * @property {string} [numbers] MathML of its line with the numbers put in; none for an input
  * @property {string} [value]
  * @property {string} [unit]
  * @property {string} [u]

@@ -22,7 +22,8 @@ export function opened(message) {
 }
 
 /**
- * The sheet after a message of type "changed", and what of it is to be drawn again.
+ * The sheet after a message of type "changed", and what of it is to be drawn again. A clause in "heads"
+ * keeps its lines; its state, worst verdict and problems are other ones.
  * @param {Sheet} sheet left untouched
  * @param {any} message
  * @returns {{sheet: Sheet, change: Change}}
@@ -36,6 +37,12 @@ export function changed(sheet, message) {
   }
   for (const id of message.removed ?? []) {
     cells.delete(id);
+  }
+  for (const [id, head] of Object.entries(message.heads ?? {})) {
+    const cell = cells.get(id);
+    if (!cell) continue;
+    cells.set(id, { ...cell, ...head });
+    touched.add(id);
   }
   const names = new Set();
   for (const [name, figure] of Object.entries(message.figures ?? {})) {

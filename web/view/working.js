@@ -136,6 +136,7 @@ class Row {
   #line = null;
   #problems = [];
   #drawnWait = "";
+  #drawnNumbers = "";
 
   /** @param {import("./clause.js").Clause} clause @param {any} line */
   constructor(clause, line) {
@@ -162,11 +163,7 @@ class Row {
     }
     write(this.#unit, line.unit ?? "");
     if (before?.formula !== line.formula) this.#formula.replaceChildren(fragment(line.formula ?? ""));
-    if (before?.numbers !== line.numbers) this.#numbers.replaceChildren(fragment(line.numbers ?? ""));
     write(this.#given, line.given ? `given: ${line.given}` : "");
-    const input = !line.numbers;
-    mark(this.tr, "input", input);
-    this.#numbers.hidden = input;
     this.#given.hidden = !line.given;
     this.#problems = problems;
     this.source = source;
@@ -175,6 +172,7 @@ class Row {
 
   figure() {
     const figure = this.#line.figure ? this.page.desk.figure(this.#line.figure) : undefined;
+    this.#putIn(figure?.numbers ?? "");
     const wrong = this.#problems.find((problem) => problem.severity === "ERROR") ?? (figure?.state === "error" ? figure.error : undefined);
     const hints = this.#problems.filter((problem) => problem.severity !== "ERROR");
     const answer = answerOf(wrong ? { ...figure, state: "error" } : figure);
@@ -187,6 +185,16 @@ class Row {
     mark(this.tr, "wait", !wrong && figure?.state === "waiting");
     this.#says(wrong, hints);
     this.traced();
+  }
+
+  /** The numbers put into the formula; an input has none. @param {string} numbers MathML */
+  #putIn(numbers) {
+    if (this.#drawnNumbers !== numbers) {
+      this.#drawnNumbers = numbers;
+      this.#numbers.replaceChildren(fragment(numbers));
+    }
+    mark(this.tr, "input", numbers === "");
+    this.#numbers.hidden = numbers === "";
   }
 
   traced() {

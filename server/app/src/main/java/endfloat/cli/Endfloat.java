@@ -39,7 +39,9 @@ public final class Endfloat implements Callable<Integer> {
   static int run(Streams streams, String... arguments) {
     CommandLine line = new CommandLine(new Endfloat(streams));
     line.addSubcommand(new Serve(streams));
+    line.addSubcommand(new Work(streams));
     line.addSubcommand(new CatalogueCommand(streams));
+    line.addSubcommand(new Prepare());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setParameterExceptionHandler((e, given) -> misused(e));

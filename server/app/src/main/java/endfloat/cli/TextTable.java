@@ -4,8 +4,13 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Columns of text, each as wide as its widest cell, the last one as long as it is. */
+/**
+ * Columns of text, each as wide as its widest cell within reason; a longer cell pushes its own row
+ * only.
+ */
 final class TextTable {
+  private static final int WIDEST = 40;
+
   private final List<String[]> rows = new ArrayList<>();
   private String indent = "";
 
@@ -24,7 +29,7 @@ final class TextTable {
     int[] widths = new int[columns];
     for (String[] row : rows) {
       for (int i = 0; i < row.length; i++) {
-        widths[i] = Math.max(widths[i], width(row[i]));
+        widths[i] = Math.max(widths[i], Math.min(WIDEST, width(row[i])));
       }
     }
     for (String[] row : rows) {
@@ -32,7 +37,7 @@ final class TextTable {
       for (int i = 0; i < row.length; i++) {
         line.append(row[i]);
         // An empty column takes no room.
-        int gap = widths[i] == 0 ? 0 : widths[i] - width(row[i]) + 2;
+        int gap = widths[i] == 0 ? 0 : Math.max(0, widths[i] - width(row[i])) + 2;
         line.append(" ".repeat(gap));
       }
       out.println(line.toString().stripTrailing());

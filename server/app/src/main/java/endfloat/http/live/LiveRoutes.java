@@ -16,6 +16,7 @@ import io.javalin.websocket.WsMessageContext;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -92,8 +93,9 @@ public final class LiveRoutes {
         Callback.from(
             () -> {},
             failure -> {
-              // Too slow or gone; the page connects anew and gets the sheet as it is then.
-              context.session.disconnect();
+              // Too slow or gone; the page connects anew and gets the sheet as it is then. On a
+              // thread of its own, for this one may hold the lock of the sheet.
+              CompletableFuture.runAsync(context.session::disconnect);
             }));
   }
 

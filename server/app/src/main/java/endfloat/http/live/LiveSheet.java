@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
@@ -133,7 +132,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   }
 
   private synchronized Optional<ObjectNode> results(long revision) {
-    return revision == view.revision() ? Optional.of(view.results()) : Optional.empty();
+    return Optional.empty();
   }
 
   @Override
@@ -186,8 +185,9 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
 
   private void tell(ObjectNode message) {
     String text = message.toString();
-    Consumer<Page> send = page -> page.out().accept(text);
-    pages.values().forEach(send);
+    for (Page page : List.copyOf(pages.values())) {
+      page.out().accept(text);
+    }
   }
 
   @Override

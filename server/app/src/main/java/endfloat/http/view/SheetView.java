@@ -3,11 +3,17 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.Figure;
+import endfloat.engine.GraphSettings;
+import endfloat.engine.RecordGraph;
+import endfloat.engine.ValueGraph;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.Snapshot;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,6 +24,9 @@ public final class SheetView {
   private static final List<String> BLOCKS =
       List.of("title_block", "settings", "parts", "instruments");
 
+  private RecordGraph figures;
+  private Map<String, Figure> known = new LinkedHashMap<>();
+  private final Map<String, ClauseHead> heads = new HashMap<>();
   private InvestigationRecord record;
   private long revision;
   private long base;
@@ -42,6 +51,26 @@ public final class SheetView {
     canUndo = now.canUndo();
     canRedo = now.canRedo();
     notices = now.notices();
+    figures = RecordGraph.of(record);
+    known = new LinkedHashMap<>(graph().figures());
+    heads.clear();
+    heads.putAll(ClauseHead.of(record, graph(), known.values()));
+  }
+
+  private ValueGraph graph() {
+    return figures.graph();
+  }
+
+  private GraphSettings settings() {
+    return graph().source().settings();
+  }
+
+  private FigureViews figureViews() {
+    return new FigureViews(settings(), new LimitTexts(graph()));
+  }
+
+  private CellViews cellViews(FigureViews views) {
+    return new CellViews(record, graph(), known, views, heads);
   }
 
   /** The revision that the view shows. */
@@ -49,16 +78,30 @@ public final class SheetView {
     return revision;
   }
 
+  /** The record that the view shows. */
+  public InvestigationRecord record() {
+    return record;
+  }
+
+  /** The figures of the record. */
+  public RecordGraph figures() {
+    return figures;
+  }
+
   /** All of it. */
   public ObjectNode whole() {
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "sheet");
     message.put("revision", revision);
     blocks(message.putObject("record"), Set.copyOf(BLOCKS));
+    FigureViews views = figureViews();
+    CellViews cells = cellViews(views);
     message.set(
         "cells",
-        ClauseOrder.filled(ClauseOrder.of(record), id -> cell(record.cell(id).orElseThrow())));
-    message.putObject("figures");
-    message.putObject("summary");
+        ClauseOrder.filled(
+            ClauseOrder.of(record), id -> cell(cells, record.cell(id).orElseThrow())));
+    ObjectNode all = message.putObject("figures");
+    known.forEach((name, figure) -> all.set(name, view(views, figure)));
+    message.set("summary", Summary.of(known.values(), heads.values()));
     ArrayNode found = message.putArray("notices");
     notices.forEach(found::add);
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
@@ -66,19 +109,31 @@ public final class SheetView {
 
   /** What one kept edit changed. */
   public ObjectNode changed(SheetChange change) {
+    GraphSettings before = settings();
     record = change.record();
     revision = change.revision();
     canUndo = change.canUndo();
     canRedo = change.canRedo();
     change.cells().forEach(id -> revisions.put(id, revision));
     change.removed().forEach(revisions::remove);
+    Set<String> names = new LinkedHashSet<>(figures.update(record).names());
+    if (!settings().equals(before)) {
+      // Units, coverage or stage: every figure may read otherwise.
+      names.addAll(known.keySet());
+    }
+    take(names);
+    names.addAll(Readers.of(names, known, graph()));
+
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "changed");
     message.put("revision", revision);
     message.put("author", change.edit().author()).put("page", change.edit().client());
     message.put("edit", change.edit().id());
-    ArrayNode cells = message.putArray("cells");
+    FigureViews views = figureViews();
+    headsInto(message, change.cells());
+    CellViews cells = cellViews(views);
+    ArrayNode list = message.putArray("cells");
     for (String id : change.cells()) {
-      record.cell(id).ifPresent(cell -> cells.add(cell(cell)));
+      record.cell(id).ifPresent(cell -> list.add(cell(cells, cell)));
     }
     ArrayNode removed = message.putArray("removed");
     change.removed().forEach(removed::add);
@@ -88,9 +143,56 @@ public final class SheetView {
     if (!change.blocks().isEmpty()) {
       blocks(message.putObject("record"), change.blocks());
     }
-    message.putObject("figures");
-    message.putObject("summary");
+    figuresInto(message.putObject("figures"), names, views);
+    message.set("summary", Summary.of(known.values(), heads.values()));
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
+  }
+
+  /** Takes up what became of these figures. */
+  private void take(Set<String> names) {
+    boolean others = false;
+    for (String name : names) {
+      Figure now = graph().figure(name).orElse(null);
+      Figure was = now == null ? known.remove(name) : known.put(name, now);
+      others |= (was == null) != (now == null);
+    }
+    if (others) {
+      // Names came or went: all in the order of the record again.
+      known = new LinkedHashMap<>(graph().figures());
+    }
+  }
+
+  private void figuresInto(ObjectNode into, Set<String> names, FigureViews views) {
+    for (String name : names) {
+      Figure figure = known.get(name);
+      if (figure == null) {
+        into.putNull(name);
+      } else {
+        into.set(name, view(views, figure));
+      }
+    }
+  }
+
+  private ObjectNode view(FigureViews views, Figure figure) {
+    ObjectNode view = views.view(figure);
+    LineViews.numbers(figure, graph(), known, views).ifPresent(math -> view.put("numbers", math));
+    return view;
+  }
+
+  /**
+   * State, worst verdict and problems of clauses that are not sent whole but read otherwise now.
+   */
+  private void headsInto(ObjectNode message, Set<String> sentWhole) {
+    Map<String, ClauseHead> now = ClauseHead.of(record, graph(), known.values());
+    ObjectNode changed = message.putObject("heads");
+    now.forEach(
+        (id, head) -> {
+          if (!head.equals(heads.get(id)) && !sentWhole.contains(id)) {
+            changed.set(id, head.view());
+          }
+        });
+    heads.clear();
+    heads.putAll(now);
   }
 
   private void blocks(ObjectNode into, Set<String> wanted) {
@@ -101,37 +203,27 @@ public final class SheetView {
     }
   }
 
-  private ObjectNode cell(Cell cell) {
-    ObjectNode view = JsonNodeFactory.instance.objectNode();
-    view.put("id", cell.id()).put("number", cell.number()).put("kind", cell.kind());
-    view.put("title", cell.title()).put("revision", revisions.getOrDefault(cell.id(), base));
-    view.set("source", source(cell));
-    return view;
-  }
-
-  /**
-   * The clause as the file has it; a section without the clauses in it, which have views of their
-   * own.
-   */
-  private static ObjectNode source(Cell cell) {
-    if (!cell.isSection()) {
-      return cell.source();
-    }
-    ObjectNode alone = JsonNodeFactory.instance.objectNode();
-    cell.source()
-        .properties()
-        .forEach(
-            field -> {
-              if (!field.getKey().equals("cells")) {
-                alone.set(field.getKey(), field.getValue());
-              }
-            });
-    return alone;
+  private ObjectNode cell(CellViews cells, Cell cell) {
+    return cells.view(cell, revisions.getOrDefault(cell.id(), base));
   }
 
   /** What would be computed if a working read so; nothing is kept. */
   public ObjectNode preview(String cell, String text) {
-    return JsonNodeFactory.instance.objectNode().put("type", "preview").put("cell", cell);
+    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "preview");
+    message.put("cell", cell);
+    boolean working = record.cell(cell).filter(c -> c.kind().equals("working")).isPresent();
+    if (!working) {
+      return message;
+    }
+    ValueGraph.Preview preview = graph().preview(cell, text);
+    FigureViews views = figureViews();
+    message.set("lines", LineViews.lines(preview.lines()));
+    message.set("tokens", LineViews.tokens(text));
+    ArrayNode problems = message.putArray("problems");
+    preview.problems().forEach(one -> problems.add(ProblemViews.view(one)));
+    ObjectNode changed = message.putObject("figures");
+    preview.figures().forEach((name, figure) -> changed.set(name, views.view(figure)));
+    return message;
   }
 
   /** What may be typed at a place. */
@@ -148,11 +240,9 @@ public final class SheetView {
 
   /** Where a figure comes from, and what needs it. */
   public ObjectNode trace(String name) {
-    return JsonNodeFactory.instance.objectNode().put("type", "trace").put("name", name);
-  }
-
-  /** The results that are saved with the record. */
-  public ObjectNode results() {
-    return JsonNodeFactory.instance.objectNode();
+    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "trace");
+    message.put("name", name);
+    graph().trace(name).ifPresent(trace -> TraceView.into(message, trace, known, figureViews()));
+    return message;
   }
 }

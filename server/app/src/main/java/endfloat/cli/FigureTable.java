@@ -1,0 +1,71 @@
+package endfloat.cli;
+
+import endfloat.engine.Figure;
+import endfloat.engine.GraphSettings;
+import endfloat.engine.Shown;
+import endfloat.engine.Value;
+import endfloat.engine.Verdict;
+import java.io.PrintStream;
+import java.util.Collection;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Figures for people: name, value with its uncertainty, verdict. */
+final class FigureTable {
+  private FigureTable() {}
+
+  static void print(PrintStream out, Collection<Figure> figures, GraphSettings settings) {
+    TextTable table = new TextTable();
+    for (Figure figure : figures) {
+      figure.value().ifPresent(value -> rows(table, figure, value, settings));
+    }
+    table.print(out);
+  }
+
+  private static void rows(TextTable table, Figure figure, Value value, GraphSettings settings) {
+    String verdict = figure.verdict().map(Verdict::word).orElse("");
+    if (value instanceof Value.Series || value instanceof Value.Fields) {
+      for (Figure.Element element : figure.elements()) {
+        String text = text(figure, element, settings);
+        if (!text.isEmpty()) {
+          table.row(
+              figure.name() + place(element),
+              text,
+              element.verdict().map(Verdict::word).orElse(""));
+        }
+      }
+    } else if (value instanceof Value.Words words) {
+      table.row(figure.name(), words.text(), verdict);
+    } else if (value instanceof Value.Truth truth) {
+      table.row(figure.name(), truth.holds() ? "yes" : "no", verdict);
+    } else {
+      Shown.of(figure, settings)
+          .ifPresent(shown -> table.row(figure.name(), shown.text(), verdict));
+    }
+  }
+
+  private static String place(Figure.Element element) {
+    if (!element.field().isEmpty()) {
+      return "." + element.field();
+    }
+    Map<String, String> labels = element.labels();
+    return labels.isEmpty()
+        ? ""
+        : labels.entrySet().stream()
+            .map(label -> label.getKey() + "=" + label.getValue())
+            .collect(Collectors.joining(",", "[", "]"));
+  }
+
+  private static String text(Figure figure, Figure.Element element, GraphSettings settings) {
+    if (element.value() instanceof Value.Words words) {
+      return words.text();
+    }
+    if (element.value() instanceof Value.Truth truth) {
+      return truth.holds() ? "yes" : "no";
+    }
+    if (element.value() instanceof Value.Series series) {
+      return series.size() + " values";
+    }
+    return Shown.of(figure, element, settings).map(Shown::text).orElse("");
+  }
+}

@@ -1,0 +1,122 @@
+package endfloat.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.ClauseProblem;
+import endfloat.engine.Figure;
+import endfloat.engine.GraphSource;
+import endfloat.engine.ValueGraph;
+import endfloat.engine.Verdict;
+import endfloat.working.LineProblem;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code endfloat work}: lines of the working language in, figures out, no record. */
+@Command(
+    name = "work",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Works out lines of the working language from standard input.",
+    footer = {
+      "",
+      "Example: echo 'gap [mm] = 60.028 mm - 59.971 mm ± 0.004 mm' | endfloat work",
+      "u is the standard uncertainty, in the line's unit."
+    })
+final class Work implements Callable<Integer> {
+  /** More than anybody types; keeps a wrong pipe from filling the memory. */
+  private static final int MOST_BYTES = 4_000_000;
+
+  private final Streams streams;
+
+  @Option(names = "--json", description = "Print JSON: results and errors.")
+  private boolean json;
+
+  Work(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    GraphSource source = GraphSource.ofWorkings(input());
+    ValueGraph graph = ValueGraph.of(source);
+    List<ClauseProblem> problems = graph.problems(source.clauses().get(0).id());
+    Collection<Figure> figures = graph.figures().values();
+    if (json) {
+      Json.print(streams.out(), json(figures, problems));
+    } else {
+      FigureTable.print(streams.out(), figures, source.settings());
+      problems.forEach(this::printProblem);
+    }
+    return code(figures, problems);
+  }
+
+  private String input() throws IOException {
+    byte[] bytes = streams.in().readNBytes(MOST_BYTES + 1);
+    if (bytes.length > MOST_BYTES) {
+      throw new BadInputException(
+          "The input is larger than " + MOST_BYTES / 1_000_000 + " MB.",
+          "Put the lines into a record, in several workings.");
+    }
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      throw new BadInputException("The input is not UTF-8 text.", "Save it as UTF-8.");
+    }
+  }
+
+  private static boolean isError(ClauseProblem problem) {
+    return problem.problem().severity() == LineProblem.Severity.ERROR;
+  }
+
+  private static int code(Collection<Figure> figures, List<ClauseProblem> problems) {
+    if (problems.stream().anyMatch(Work::isError)) {
+      return Exit.BAD_INPUT;
+    }
+    boolean outside =
+        figures.stream().anyMatch(f -> f.verdict().filter(Verdict.OUTSIDE::equals).isPresent());
+    return outside ? Exit.OUTSIDE : Exit.DONE;
+  }
+
+  private static ObjectNode json(Collection<Figure> figures, List<ClauseProblem> problems) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    ArrayNode results = out.putArray("results");
+    figures.forEach(figure -> FigureNumbers.of(figure).forEach(results::add));
+    ArrayNode errors = out.putArray("errors");
+    for (ClauseProblem one : problems) {
+      if (isError(one)) {
+        LineProblem problem = one.problem();
+        errors
+            .addObject()
+            .put("line", problem.span().line())
+            .put("column", problem.span().from())
+            .put("message", sentences(problem));
+      }
+    }
+    return out;
+  }
+
+  private void printProblem(ClauseProblem one) {
+    LineProblem problem = one.problem();
+    String place = "line " + problem.span().line() + ", column " + problem.span().from() + ": ";
+    String word = isError(one) ? "" : "note: ";
+    streams.err().println(place + word + sentences(problem));
+  }
+
+  /** What is wrong and what to do, in one text. */
+  static String sentences(LineProblem problem) {
+    String message = problem.message().strip();
+    if (problem.wayOut().isBlank()) {
+      return message;
+    }
+    String end = message.endsWith(".") || message.endsWith("?") ? " " : ". ";
+    return message + end + problem.wayOut().strip();
+  }
+}

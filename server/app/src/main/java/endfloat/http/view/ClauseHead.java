@@ -1,0 +1,90 @@
+package endfloat.http.view;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.ClauseProblem;
+import endfloat.engine.Figure;
+import endfloat.engine.Judgement;
+import endfloat.engine.ValueGraph;
+import endfloat.engine.Verdict;
+import endfloat.record.Cell;
+import endfloat.record.InvestigationRecord;
+import endfloat.working.LineProblem;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How a clause stands: what the rail shows of it.
+ *
+ * @param state fresh, error, waiting or working
+ * @param worst the worst verdict of its figures and of the limits it sets; empty for none
+ * @param problems of its lines or readings
+ */
+record ClauseHead(String state, String worst, List<ClauseProblem> problems) {
+
+  static Map<String, ClauseHead> of(
+      InvestigationRecord record, ValueGraph graph, Collection<Figure> figures) {
+    Map<String, Verdict> worst = new HashMap<>();
+    Map<String, Figure.State> states = new HashMap<>();
+    for (Figure figure : figures) {
+      states.merge(figure.clause(), figure.state(), ClauseHead::graver);
+      for (Judgement limit : figure.judgements()) {
+        worst.merge(figure.clause(), limit.verdict(), ClauseHead::worse);
+        worst.merge(limit.clause(), limit.verdict(), ClauseHead::worse);
+      }
+    }
+    Map<String, ClauseHead> heads = new LinkedHashMap<>();
+    for (Cell cell : record.cells()) {
+      List<ClauseProblem> problems = graph.problems(cell.id());
+      boolean wrong =
+          problems.stream().anyMatch(p -> p.problem().severity() == LineProblem.Severity.ERROR);
+      Figure.State state = states.getOrDefault(cell.id(), Figure.State.FRESH);
+      String word = wrong ? "error" : word(state);
+      Verdict verdict = worst.get(cell.id());
+      heads.put(cell.id(), new ClauseHead(word, verdict == null ? "" : verdict.word(), problems));
+    }
+    return heads;
+  }
+
+  private static Verdict worse(Verdict a, Verdict b) {
+    return a.compareTo(b) <= 0 ? a : b;
+  }
+
+  private static Figure.State graver(Figure.State a, Figure.State b) {
+    return rank(a) >= rank(b) ? a : b;
+  }
+
+  private static int rank(Figure.State state) {
+    return switch (state) {
+      case FRESH -> 0;
+      case WORKING -> 1;
+      case WAITING -> 2;
+      case ERROR -> 3;
+    };
+  }
+
+  private static String word(Figure.State state) {
+    return switch (state) {
+      case FRESH -> "fresh";
+      case WORKING -> "working";
+      case WAITING -> "waiting";
+      case ERROR -> "error";
+    };
+  }
+
+  void into(ObjectNode view) {
+    view.put("state", state).put("worst", worst);
+    ArrayNode list = view.putArray("problems");
+    problems.forEach(problem -> list.add(ProblemViews.view(problem)));
+  }
+
+  ObjectNode view() {
+    ObjectNode view = JsonNodeFactory.instance.objectNode();
+    into(view);
+    return view;
+  }
+}

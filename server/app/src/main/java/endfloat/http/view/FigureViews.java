@@ -1,0 +1,222 @@
+package endfloat.http.view;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.Figure;
+import endfloat.engine.GraphSettings;
+import endfloat.engine.Judgement;
+import endfloat.engine.Shown;
+import endfloat.engine.Value;
+import endfloat.engine.Verdict;
+import endfloat.working.Kind;
+import endfloat.working.LineProblem;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Figures as the page shows them. */
+final class FigureViews {
+  /** Strips of all stations are drawn up to here; beyond, only that of the worst. */
+  private static final int MOST_STRIPS = 12;
+
+  private final GraphSettings settings;
+  private final LimitViews limits;
+
+  FigureViews(GraphSettings settings, LimitTexts texts) {
+    this.settings = settings;
+    this.limits = new LimitViews(settings, texts);
+  }
+
+  ObjectNode view(Figure figure) {
+    ObjectNode view = JsonNodeFactory.instance.objectNode();
+    view.put("name", figure.name()).put("cell", figure.clause());
+    view.put("line", figure.span().line());
+    view.put("state", figure.state().name().toLowerCase(Locale.ROOT));
+    view.put("kind", figure.kind().map(FigureViews::word).orElse(""));
+    view.put("verdict", word(figure.verdict()));
+    if (!figure.given().isEmpty()) {
+      view.put("given", figure.given());
+    }
+    figure.value().ifPresent(value -> value(figure, value, view));
+    figure.problem().ifPresent(problem -> problem(problem, view));
+    if (!figure.waitingOn().isEmpty()) {
+      waiting(figure.waitingOn(), view.putArray("waitingOn"));
+    }
+    if (!figure.hints().isEmpty()) {
+      ArrayNode hints = view.withArray("hints");
+      figure.hints().forEach(hint -> hints.add(ProblemViews.view(hint)));
+    }
+    return view;
+  }
+
+  /** What a note shows in the place of a figure: {@code 0.335 mm}; empty where it has no value. */
+  Optional<String> text(Figure figure, List<String> fields) {
+    ObjectNode view = view(figure);
+    if (!fields.isEmpty()) {
+      for (var element : view.path("elements")) {
+        if (element.path("field").asText().equals(fields.get(0))) {
+          return Optional.of(
+              withUnit(element.path("value").asText(), element.path("unit").asText()));
+        }
+      }
+      return Optional.empty();
+    }
+    String value = view.path("value").asText("");
+    return value.isEmpty()
+        ? Optional.empty()
+        : Optional.of(withUnit(value, view.path("unit").asText("")));
+  }
+
+  private static String withUnit(String value, String unit) {
+    return unit.isEmpty() ? value : unit.equals("°") ? value + unit : value + " " + unit;
+  }
+
+  private void value(Figure figure, Value value, ObjectNode view) {
+    if (value instanceof Value.Scalar) {
+      Shown shown = Shown.of(figure, settings).orElseThrow();
+      shown(shown, view);
+      LimitViews.Judged judged =
+          new LimitViews.Judged(
+              figure.si(),
+              figure.standardUncertainty(),
+              Shown.unit(figure.unit(), figure.kind(), settings),
+              shown);
+      limits(figure.judgements(), judged, true, view);
+    } else if (value instanceof Value.Words words) {
+      view.put("value", words.text());
+    } else if (value instanceof Value.Truth truth) {
+      view.put("value", truth.holds() ? "yes" : "no");
+    } else if (value instanceof Value.Series) {
+      elements(figure, view);
+      range(view);
+    } else if (value instanceof Value.Fields fields) {
+      elements(figure, view);
+      view.put("value", fields.names().size() + " results");
+    }
+  }
+
+  private static void shown(Shown shown, ObjectNode view) {
+    view.put("value", shown.value()).put("unit", shown.unit());
+    if (!shown.uncertainty().isEmpty()) {
+      view.put("u", shown.uncertainty());
+    }
+  }
+
+  private void limits(
+      List<Judgement> judgements, LimitViews.Judged judged, boolean drawn, ObjectNode view) {
+    if (!judgements.isEmpty()) {
+      ArrayNode list = view.putArray("limits");
+      judgements.forEach(limit -> list.add(limits.view(limit, judged, drawn)));
+    }
+  }
+
+  private void elements(Figure figure, ObjectNode view) {
+    ArrayNode list = view.putArray("elements");
+    Figure.Element worst = figure.worstElement().orElse(null);
+    boolean all = figure.elements().size() <= MOST_STRIPS;
+    int index = 0;
+    for (Figure.Element element : figure.elements()) {
+      if (element == worst) {
+        view.put("worstElement", index);
+      }
+      list.add(element(figure, element, all || element == worst));
+      index++;
+    }
+  }
+
+  private ObjectNode element(Figure figure, Figure.Element element, boolean drawn) {
+    ObjectNode view = JsonNodeFactory.instance.objectNode();
+    if (!element.field().isEmpty()) {
+      view.put("field", element.field());
+    }
+    ObjectNode labels = view.putObject("labels");
+    element.labels().forEach(labels::put);
+    view.put("verdict", word(element.verdict()));
+    Optional<Shown> shown = Shown.of(figure, element, settings);
+    if (shown.isPresent() && element.value() instanceof Value.Scalar scalar) {
+      shown(shown.get(), view);
+      LimitViews.Judged judged =
+          new LimitViews.Judged(
+              scalar.si(),
+              element.standardUncertainty(),
+              Shown.unit(element.unit(), elementKind(figure, element), settings),
+              shown.get());
+      limits(element.judgements(), judged, drawn, view);
+    } else if (element.value() instanceof Value.Words words) {
+      view.put("value", words.text());
+    } else if (element.value() instanceof Value.Truth truth) {
+      view.put("value", truth.holds() ? "yes" : "no");
+    } else if (element.value() instanceof Value.Series series) {
+      view.put("value", series.size() + " values");
+    }
+    return view;
+  }
+
+  private static Optional<Kind> elementKind(Figure figure, Figure.Element element) {
+    return figure
+        .kind()
+        .map(
+            kind ->
+                kind instanceof Kind.Series series
+                    ? series.element()
+                    : kind instanceof Kind.Fields fields
+                        ? fields.fields().get(element.field())
+                        : kind);
+  }
+
+  /** A series in one cell: from its first value to its last where it is short, else how many. */
+  private static void range(ObjectNode view) {
+    ArrayNode elements = view.withArray("elements");
+    if (elements.isEmpty()) {
+      return;
+    }
+    if (elements.size() <= 4 && elements.get(0).has("unit")) {
+      StringBuilder values = new StringBuilder();
+      elements.forEach(
+          one ->
+              values.append(values.length() == 0 ? "" : ", ").append(one.path("value").asText()));
+      view.put("value", values.toString()).put("unit", elements.get(0).path("unit").asText());
+    } else {
+      view.put("value", elements.size() + " values");
+    }
+  }
+
+  private static void problem(LineProblem problem, ObjectNode view) {
+    if (problem.severity() == LineProblem.Severity.ERROR) {
+      view.set("error", ProblemViews.view(problem));
+    } else {
+      view.withArray("hints").add(ProblemViews.view(problem));
+    }
+  }
+
+  private static void waiting(List<Figure.Waiting> on, ArrayNode list) {
+    for (Figure.Waiting one : on) {
+      list.addObject()
+          .put("name", one.name())
+          .put("cell", one.clause())
+          .put("label", one.label())
+          .put("line", one.line());
+    }
+  }
+
+  static String word(Optional<Verdict> verdict) {
+    return verdict.map(Verdict::word).orElse("");
+  }
+
+  private static String word(Kind kind) {
+    if (kind instanceof Kind.Quantity) {
+      return "quantity";
+    }
+    if (kind instanceof Kind.Temperature) {
+      return "temperature";
+    }
+    if (kind instanceof Kind.Series) {
+      return "series";
+    }
+    if (kind instanceof Kind.Words) {
+      return "text";
+    }
+    return kind instanceof Kind.Truth ? "truth" : "record";
+  }
+}

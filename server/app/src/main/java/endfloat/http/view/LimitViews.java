@@ -1,0 +1,114 @@
+package endfloat.http.view;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.DecisionRule;
+import endfloat.engine.GraphSettings;
+import endfloat.engine.Judgement;
+import endfloat.engine.Shown;
+import endfloat.engine.Verdict;
+import endfloat.picture.LimitStrip;
+import endfloat.units.ShortestDecimal;
+import endfloat.units.Unit;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A limit with its verdict, and the strip that shows the value between its limits. */
+final class LimitViews {
+  private final GraphSettings settings;
+  private final LimitTexts texts;
+
+  LimitViews(GraphSettings settings, LimitTexts texts) {
+    this.settings = settings;
+    this.texts = texts;
+  }
+
+  /**
+   * What is judged.
+   *
+   * @param si the value [SI]
+   * @param u its standard uncertainty [SI]
+   * @param unit it is shown in
+   * @param shown as printed
+   */
+  record Judged(double si, double u, Unit unit, Shown shown) {}
+
+  /**
+   * @param drawn whether the strip comes too: of a long series only the worst station's does
+   */
+  ObjectNode view(Judgement limit, Judged judged, boolean drawn) {
+    ObjectNode view = JsonNodeFactory.instance.objectNode();
+    boolean asTyped = limit.unit().filter(judged.unit()::equals).isPresent();
+    String low = text(limit.low(), judged.unit(), typed(asTyped, limit, true));
+    String high = text(limit.high(), judged.unit(), typed(asTyped, limit, false));
+    view.put("low", low).put("high", high).put("unit", judged.shown().unit());
+    view.put("authority", limit.authority()).put("condition", limit.condition());
+    view.put("state", limit.state()).put("rule", limit.rule().word());
+    view.put("verdict", limit.verdict().word());
+    view.put("probability", probability(limit.probability(), judged.u() == 0));
+    view.put("cell", limit.clause()).put("line", limit.line());
+    if (!limit.field().isEmpty()) {
+      view.put("field", limit.field());
+    }
+    if (drawn) {
+      view.put("strip", strip(limit, judged, low, high).svg());
+    }
+    return view;
+  }
+
+  private Optional<String> typed(boolean asTyped, Judgement limit, boolean low) {
+    if (!asTyped) {
+      return Optional.empty();
+    }
+    return low ? texts.low(limit.clause(), limit.line()) : texts.high(limit.clause(), limit.line());
+  }
+
+  private static String text(double si, Unit unit, Optional<String> typed) {
+    if (Double.isNaN(si)) {
+      return "";
+    }
+    return typed.orElseGet(
+        () -> {
+          String plain = ShortestDecimal.of(unit.fromSi(si)).toPlainString();
+          return plain.replace('-', '−');
+        });
+  }
+
+  private LimitStrip strip(Judgement limit, Judged judged, String low, String high) {
+    double expanded = Math.abs(judged.unit().interval().fromSi(settings.coverage() * judged.u()));
+    return new LimitStrip(
+        judged.unit().fromSi(judged.si()),
+        expanded,
+        end(limit.low(), judged.unit(), low),
+        end(limit.high(), judged.unit(), high),
+        limit.rule() == DecisionRule.GUARDED ? expanded : 0,
+        mark(limit.verdict()),
+        judged.shown().text(),
+        judged.shown().unit());
+  }
+
+  private static LimitStrip.Limit end(double si, Unit unit, String text) {
+    return Double.isNaN(si) ? null : new LimitStrip.Limit(unit.fromSi(si), text);
+  }
+
+  private static LimitStrip.Mark mark(Verdict verdict) {
+    return switch (verdict) {
+      case WITHIN -> LimitStrip.Mark.WITHIN;
+      case NOT_PROVEN -> LimitStrip.Mark.NOT_PROVEN;
+      case OUTSIDE -> LimitStrip.Mark.OUTSIDE;
+    };
+  }
+
+  /** Whole per cent; finer near the ends, where it matters. Only an exact value is certain. */
+  static String probability(double p, boolean exact) {
+    double percent = 100 * p;
+    if (percent > 99.9) {
+      return exact ? "100 %" : "> 99.9 %";
+    }
+    if (percent < 0.1) {
+      return exact ? "0 %" : "< 0.1 %";
+    }
+    boolean nearAnEnd = percent < 5 || percent > 95;
+    return String.format(Locale.ROOT, nearAnEnd ? "%.1f %%" : "%.0f %%", percent);
+  }
+}
