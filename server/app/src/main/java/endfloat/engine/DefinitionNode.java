@@ -97,6 +97,17 @@ final class DefinitionNode extends LineNode {
     return Optional.empty();
   }
 
+  /** The digits after ±, where they are in the unit of the value; empty for anything else. */
+  Optional<String> typedSpread() {
+    return definition()
+        .spread()
+        .map(Line.Spread::half)
+        .filter(Expression.Literal.class::isInstance)
+        .map(Expression.Literal.class::cast)
+        .filter(h -> h.unit().isEmpty() || h.unit().get().equals(unit()))
+        .map(Expression.Literal::digits);
+  }
+
   private boolean sameUnit(Expression.Literal number) {
     return unit() == null
         ? number.unit().isEmpty()

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param degreesOfFreedom effective; infinite where none are finite, NaN where the formula of Welch
  *     and Satterthwaite does not hold
  * @param typed digits of a plain input as typed; empty for anything computed
+ * @param typedUncertainty digits after ± as typed, in the unit of the value
  * @param elements of a series, or the fields of a record of results; empty for anything else
  * @param judgements of all its limits, in the order of the record, of a series for each element
  * @param problem why it has no value; a HINT where it only has not been read yet
@@ -39,6 +40,7 @@ public record Figure(
     double standardUncertainty,
     double degreesOfFreedom,
     Optional<String> typed,
+    Optional<String> typedUncertainty,
     List<Element> elements,
     List<Judgement> judgements,
     Optional<LineProblem> problem,

@@ -55,6 +55,7 @@ final class FigureMaker {
         u,
         value.map(v -> degreesOfFreedom(v, u)).orElse(Double.POSITIVE_INFINITY),
         typed(node),
+        node instanceof DefinitionNode d ? d.typedSpread() : Optional.empty(),
         elements(node, value, judgements),
         judgements,
         Optional.ofNullable(problem(node)),

@@ -32,6 +32,8 @@ public record Shown(String value, String unit, String uncertainty) {
 
   private static final double SMALL = 1e-4;
 
+  private static final double SAME = 1e-9;
+
   /** A figure that is a single number; empty for any other. */
   public static Optional<Shown> of(Figure figure, GraphSettings settings) {
     if (figure.value().isPresent() && figure.value().get() instanceof Value.Scalar scalar) {
@@ -42,6 +44,7 @@ public record Shown(String value, String unit, String uncertainty) {
               figure.unit(),
               figure.kind(),
               figure.typed(),
+              figure.typedUncertainty(),
               settings));
     }
     return Optional.empty();
@@ -59,6 +62,7 @@ public record Shown(String value, String unit, String uncertainty) {
             element.unit(),
             kind(figure, element),
             element.typed(),
+            Optional.empty(),
             settings));
   }
 
@@ -78,10 +82,23 @@ public record Shown(String value, String unit, String uncertainty) {
       Optional<Unit> declared,
       Optional<Kind> kind,
       Optional<String> typed,
+      Optional<String> typedUncertainty,
       GraphSettings settings) {
     Unit unit = unit(declared, kind, settings);
-    Optional<String> digits = declared.filter(unit::equals).isPresent() ? typed : Optional.empty();
-    return number(si, settings.coverage() * u, unit, digits);
+    double expanded = settings.coverage() * u;
+    if (!declared.filter(unit::equals).isPresent()) {
+      return number(si, expanded, unit, Optional.empty());
+    }
+    Shown shown = number(si, expanded, unit, typed);
+    return typed.isPresent() && typedUncertainty.filter(t -> says(t, expanded, unit)).isPresent()
+        ? new Shown(shown.value(), shown.unit(), power(typedUncertainty.get()))
+        : shown;
+  }
+
+  /** Whether the digits typed after ± are this expanded uncertainty. */
+  private static boolean says(String typed, double expanded, Unit unit) {
+    return typed.matches("[0-9.]+(?:[eE][-+]?[0-9]+)?")
+        && Math.abs(unit.interval().toSi(typed) - expanded) <= SAME * expanded;
   }
 
   /** The unit in which a figure is shown on a sheet with these settings. */
