@@ -214,7 +214,9 @@ final class LineReader {
   }
 
   private boolean inLimit() {
-    return nesting.brackets() == 0 && reading.lexemes.get(0).getType() == WorkingGrammar.LIMIT;
+    return nesting.brackets() == 0
+        && !reading.lexemes.isEmpty()
+        && reading.lexemes.get(0).getType() == WorkingGrammar.LIMIT;
   }
 
   private boolean endsValue() {
