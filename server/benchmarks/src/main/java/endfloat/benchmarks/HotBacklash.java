@@ -1,5 +1,8 @@
 package endfloat.benchmarks;
 
+import endfloat.engine.Clause;
+import endfloat.engine.GraphSettings;
+import endfloat.engine.GraphSource;
 import java.util.List;
 
 /**
@@ -44,6 +47,14 @@ final class HotBacklash {
       lash_angle [arcmin] = lash_least / pitch_radius
       lash_reduced [mm] = lash_hot - sqrt((floated / 2)^2 + (rate * bearing_slop)^2 + wobble^2)
       """;
+
+  static final Clause INPUT_CLAUSE = new Clause.Working("inputs", "", INPUTS);
+
+  static final GraphSource SOURCE =
+      new GraphSource(
+          List.of(INPUT_CLAUSE, new Clause.Working("chain", "", CHAIN)),
+          List.of(),
+          GraphSettings.STANDARD);
 
   static final List<String> RESULTS =
       List.of(
