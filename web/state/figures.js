@@ -16,9 +16,9 @@ export function answerOf(figure) {
   const worst = elements[figure.worstElement ?? -1];
   if (worst) {
     const shown = { ...worst, unit: worst.unit ?? figure.unit, kind: "quantity", state: figure.state };
-    return { shown, of: labelsOf(worst.labels), limits: worst.limits ?? figure.limits ?? [], none: "" };
+    return { shown, of: worst.field ? worst.field.replaceAll("_", " ") : labelsOf(worst.labels), limits: worst.limits ?? figure.limits ?? [], none: "" };
   }
-  if (figure.value) return { shown: figure, of: "", limits: figure.limits ?? [], none: "" };
+  if (figure.value) return { shown: { ...figure, kind: "text" }, of: "", limits: figure.limits ?? [], none: "" };
   return { shown: { value: `${elements.length} values`, kind: "text", state: figure.state }, of: "", limits: [], none: "" };
 }
 
@@ -29,10 +29,12 @@ export function labelsOf(labels) {
     .join(", ");
 }
 
-/** A live figure inside a note. @param {FigureView | undefined} figure */
-export function liveText(figure) {
-  if (!figure?.value || figure.state === "error" || figure.state === "waiting") return "";
-  return figure.unit ? `${figure.value} ${figure.unit}` : figure.value;
+/** A live figure inside a note, or one field of it. @param {FigureView | undefined} figure @param {string} [field] */
+export function liveText(figure, field = "") {
+  if (!figure || figure.state === "error" || figure.state === "waiting") return "";
+  const shown = field === "" ? figure : figure.elements?.find((element) => element.field === field);
+  if (!shown?.value) return "";
+  return shown.unit ? `${shown.value}${shown.unit === "°" ? "" : " "}${shown.unit}` : shown.value;
 }
 
 /** Whether a clause deserves a look: any verdict but within. @param {string} worst */

@@ -8,11 +8,13 @@
  * @property {string} message what is wrong
  * @property {string} wayOut what to do
  * @property {"ERROR"|"WARNING"|"HINT"} severity
+ * @property {string} [at] JSON pointer of a reading, where the clause is one of readings
  *
  * @typedef {[number, number, number, string]} Token line, from, to, kind
  *
  * @typedef {object} LineView
  * @property {number} line
+ * @property {"input"|"value"|"limit"|"correlate"} kind
  * @property {string} name
  * @property {string} figure name of the figure that the line shows
  * @property {string} unit
@@ -42,10 +44,15 @@
  * @property {string} [condition]
  * @property {string} [state]
  * @property {string} [rule]
+ * @property {string} [low]
+ * @property {string} [high]
+ * @property {string} [unit]
+ * @property {string} [probability] that the value conforms
  * @property {string} [strip] SVG
  *
- * @typedef {object} ElementView one station of a series
+ * @typedef {object} ElementView one station of a series, or one field of a record
  * @property {Record<string, string>} labels
+ * @property {string} [field]
  * @property {string} value
  * @property {string} [u]
  * @property {string} [verdict]
@@ -61,6 +68,7 @@
  * @property {string} [value]
  * @property {string} [unit]
  * @property {string} [u]
+ * @property {string} [numbers] MathML, the line with the numbers put in
  * @property {string} [verdict]
  * @property {LimitView[]} [limits]
  * @property {ElementView[]} [elements]

@@ -1,5 +1,5 @@
 import { liveText } from "../state/figures.js";
-import { el, fragment, write } from "./dom.js";
+import { el, fragment, mark, write } from "./dom.js";
 import { Editing } from "./editing.js";
 
 /** A note or a caution: prose with live figures. */
@@ -23,6 +23,7 @@ export class NoteBody {
       this.#prose.replaceChildren(html === undefined ? el("p", {}, drawn) : fragment(drawn));
       if (drawn.trim() === "") this.#prose.append(el("p", { class: "empty" }, "Nothing written yet."));
       this.#collect();
+      this.clause.page.reindex(this.clause);
     }
     this.editing?.update();
   }
@@ -30,11 +31,11 @@ export class NoteBody {
   #collect() {
     this.#links.clear();
     for (const link of this.#prose.querySelectorAll("a[data-figure]")) {
-      const list = this.#links.get(link.dataset.figure) ?? [];
-      this.#links.set(link.dataset.figure, [...list, link]);
+      const name = link.dataset.figure.split(".")[0];
+      this.#links.set(name, [...(this.#links.get(name) ?? []), link]);
       link.addEventListener("click", (event) => {
         event.preventDefault();
-        this.clause.page.goToFigure(link.dataset.figure);
+        this.clause.page.goToFigure(name);
       });
     }
     for (const link of this.#prose.querySelectorAll("a[data-clause]")) {
@@ -53,9 +54,11 @@ export class NoteBody {
   /** @param {Iterable<string>} names */
   figures(names) {
     for (const name of names) {
-      const text = liveText(this.clause.page.desk.figure(name));
+      const figure = this.clause.page.desk.figure(name);
       for (const link of this.#links.get(name) ?? []) {
-        if (text !== "") write(link, text);
+        const text = liveText(figure, link.dataset.figure.split(".")[1]);
+        mark(link, "missing", text === "");
+        write(link, text || link.dataset.figure);
       }
     }
   }

@@ -58,7 +58,7 @@ export class Rail {
     const keys = { within: "within", "not proven": "not_proven", outside: "outside" };
     let total = 0;
     for (const [verdict, number] of this.#counts) {
-      const count = summary[keys[verdict]] ?? summary.verdicts?.[keys[verdict]] ?? 0;
+      const count = summary[keys[verdict]] ?? 0;
       total += count;
       write(number, String(count));
     }

@@ -60,7 +60,7 @@ export class ReadingRow {
     const begun = stages(reading, now);
     const boxes = begun.map((stage) => this.#stage(reading, stage, begun.length > 1));
     const further = this.taken.furtherStage(begun);
-    return el("div", {}, ...boxes, further);
+    return el("div", {}, ...boxes, further, this.taken.refusal);
   }
 
   #stage(reading, stage, several) {
@@ -103,7 +103,7 @@ export class ReadingRow {
     this.quantity.show(answer.shown, answer.none === "no result" ? "no result" : answer.shown ? answer.none : "not taken");
     this.judgements.show(answer.limits);
     mark(this.element, "err", Boolean(wrong));
-    if (wrong) this.#said.replaceChildren(el("span", { class: "verdict error" }, errorGlyph(), "in error"), el("span", {}, `${wrong.message} ${wrong.wayOut ?? ""}`));
+    if (wrong) this.#said.replaceChildren(el("span", { class: "verdict error" }, errorGlyph(), "in error"));
     else write(this.#said, "");
     const on = this.page.isTraced(this.name);
     mark(this.element, "traced", on);

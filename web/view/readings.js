@@ -30,6 +30,7 @@ export class ReadingsBody {
     }
     for (const caption of this.#captions) write(caption, `Readings of ${this.clause.cell.number} ${this.clause.cell.title}`);
     for (const part of this.#parts) part.refresh();
+    this.#mark();
     this.editing?.update();
     this.clause.page.reindex(this.clause);
   }
@@ -66,6 +67,15 @@ export class ReadingsBody {
     const keep = [...this.clause.content.children].filter((child) => child.matches(".particulars, .both"));
     arrange(this.clause.content, [...keep, ...nodes]);
     this.#resume(open);
+  }
+
+  /** Marks what cannot be read at its field, and says why beneath. */
+  #mark() {
+    const problems = this.clause.cell.problems ?? [];
+    for (const part of this.#parts) {
+      const mine = problems.filter((one) => (one.at ?? "").startsWith(`/readings/${part.taken.index}/`) || one.at === `/readings/${part.taken.index}`);
+      part.taken.refuse(mine);
+    }
   }
 
   #list(rows) {

@@ -9,6 +9,7 @@ import { Field } from "./field.js";
 export class TakenFields {
   /** @type {Map<string, Field>} */
   fields = new Map();
+  refusal = el("span", { class: "refusal", hidden: true });
 
   /**
    * @param {import("./clause.js").Clause} clause
@@ -51,6 +52,15 @@ export class TakenFields {
       return;
     }
     this.desk.put(this.clause.id, `/readings/${this.index}/entries/${entry}/taken`, withTaken(whole.taken ?? [], repeat, text));
+  }
+
+  /** Says what of it cannot be read, at its field where it is one. @param {any[]} problems */
+  refuse(problems) {
+    const at = (problem) => (problem.at ?? "").match(/^\/readings\/(\d+)\/entries\/(\d+)(?:\/taken(?:\/(\d+))?)?/);
+    const keys = new Set(problems.map(at).filter(Boolean).map(([, reading, entry, repeat]) => `${reading}/${entry}/${repeat ?? 0}`));
+    for (const [key, field] of this.fields) field.refused(keys.has(key));
+    this.refusal.replaceChildren(...problems.flatMap((one) => [el("strong", {}, one.message), ` ${one.wayOut ?? ""} `]));
+    this.refusal.hidden = problems.length === 0;
   }
 
   /** Writes entries behind those there are. @param {any[]} entries */

@@ -1,3 +1,4 @@
+import { calibration } from "../state/readings.js";
 import { el, svg } from "./dom.js";
 import { nameMark } from "./quantity.js";
 
@@ -70,9 +71,11 @@ export class Trace {
   }
 
   /** @param {any} answer */
-  #draw({ name, tree, neededBy }) {
-    const needs = (neededBy ?? []).map((one) => el("li", {}, el("span", { class: "let" }, this.#number(one)), this.#link(one)));
-    const value = [tree?.value, tree?.unit].filter(Boolean).join(" ");
+  #draw({ name, tree, neededBy, contributions }) {
+    const needs = (neededBy ?? []).filter((one) => one.direct !== false).map((one) => el("li", {}, el("span", { class: "let" }, this.#number(one)), one.limit ? el("span", {}, this.#link(one), ", limit") : this.#link(one)));
+    const figure = this.page.desk.figure(name);
+    const u = figure?.u ?? "";
+    const shares = (contributions ?? []).slice(0, 4).map((one) => el("li", {}, el("span", { class: "let" }, one.share), [one.subject, one.words].filter(Boolean).join(", ")));
     return el(
       "section",
       { class: "trace", "aria-label": `Trace of ${name}` },
@@ -81,30 +84,40 @@ export class Trace {
         {},
         el("h4", {}, "Origin of ", nameMark(name)),
         el("button", { type: "button", class: "word", onclick: () => this.clear() }, "close"),
-        el("span", { class: "val" }, value, tree?.u && el("small", {}, ` ± ${tree.u}`)),
+        el("span", { class: "val" }, tree?.value ?? "", u && el("small", {}, ` ± ${u}`)),
       ),
       el("ul", { class: "tree" }, ...(tree?.from ?? []).map((node) => this.#node(node))),
+      shares.length > 0 && el("div", { class: "needs shares" }, el("span", { class: "cap" }, "Its uncertainty comes from"), el("ul", {}, ...shares)),
       needs.length > 0 && el("div", { class: "needs" }, el("span", { class: "cap" }, "Needed by"), el("ul", {}, ...needs)),
     );
   }
 
   /** @param {any} node */
   #node(node) {
-    const value = [node.value, node.unit].filter(Boolean).join(" ");
     const from = node.from ?? [];
     const label = node.name && node.cell !== undefined ? this.#link(node, nameMark(node.name)) : node.name ? nameMark(node.name) : el("span", {}, node.what ?? "");
     const origin = originOf(node, this.#number(node));
     return el(
       "li",
       {},
-      el("span", { class: "row" }, label, el("span", { class: "val" }, value)),
-      origin && el("span", { class: node.overdue ? "org overdue" : "org" }, origin),
+      el("span", { class: "row" }, label, el("span", { class: "val" }, node.value ?? "")),
+      origin && el("span", { class: "org" }, origin),
+      ...this.#instruments(node),
       from.length > 0 && el("ul", {}, ...from.map((one) => this.#node(one))),
     );
   }
 
+  /** The instruments of a reading with their calibration, one that was overdue said so. */
+  #instruments(node) {
+    const day = this.page.desk.sheet.record.title_block?.date ?? "";
+    return (node.instruments ?? []).map((one) => {
+      const { text, overdue } = calibration(one, day);
+      return el("span", { class: overdue ? "org overdue" : "org" }, [`${one.name ?? ""} ${one.id}`.trim(), text].filter(Boolean).join(", "));
+    });
+  }
+
   #number(one) {
-    return one.number ?? this.page.desk.cell(one.cell)?.number ?? "";
+    return one.label ?? this.page.desk.cell(one.cell)?.number ?? "";
   }
 
   #link(one, content = null) {
@@ -149,11 +162,10 @@ export class Trace {
   }
 }
 
-/** @param {any} node @param {string} number */
+/** Where it stands and what it is, in a few words. @param {any} node @param {string} number */
 function originOf(node, number) {
-  const instrument = node.instrument;
-  const gauge = instrument ? [instrument.name, instrument.id, instrument.calibrated && `calibrated ${instrument.calibrated}`].filter(Boolean).join(", ") : "";
-  return [number, node.origin ?? node.what ?? "", gauge].filter(Boolean).join(", ");
+  const what = { reading: node.text, input: node.given ? `given: ${node.given}` : "given", solved: "solved for" }[node.sort] ?? "";
+  return [number, what].filter(Boolean).join(", ");
 }
 
 /** Every named figure of a trace. @param {any[]} nodes @returns {Generator<any>} */

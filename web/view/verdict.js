@@ -70,7 +70,7 @@ export class Judgements {
       picture.drawn = limit.strip;
       picture.replaceChildren(limit.strip ? fragment(limit.strip) : "");
     }
-    const terms = [limit.condition, limit.state].filter(Boolean).join(", ");
+    const terms = [limit.field?.replaceAll("_", " "), limit.condition, limit.state].filter(Boolean).join(", ");
     write(under, terms);
     const told = [limit.authority || "engineer's own", limit.rule ? `rule: ${limit.rule}` : "", probability(limit)];
     attribute(judged, "title", told.filter(Boolean).join("; "));
@@ -78,5 +78,5 @@ export class Judgements {
 }
 
 function probability(limit) {
-  return typeof limit.probability === "string" && limit.probability !== "" ? `probability within ${limit.probability}` : "";
+  return limit.probability ? `probability of conformity ${limit.probability}` : "";
 }

@@ -122,6 +122,8 @@ export class WorkingBody {
   }
 }
 
+const WORDS = { correlate: "correlated" };
+
 /** One line of a working. */
 class Row {
   #name = el("th", { scope: "row", class: "name" });
@@ -137,6 +139,7 @@ class Row {
   #problems = [];
   #drawnWait = "";
   #drawnNumbers = "";
+  #source = el("div", { class: "src plain" });
 
   /** @param {import("./clause.js").Clause} clause @param {any} line */
   constructor(clause, line) {
@@ -147,7 +150,7 @@ class Row {
     this.#lim.append(this.#wait);
     this.of = el("span", { class: "cap of" });
     this.quantity.element.prepend(this.of);
-    const work = el("td", { class: "work" }, this.#formula, this.#numbers, this.#given);
+    const work = el("td", { class: "work" }, this.#formula, this.#source, this.#numbers, this.#given);
     this.tr = el("tr", { "data-line": "", id: line.figure ? `figure-${line.figure}` : null }, this.#name, work, el("td", { class: "result" }, this.quantity.element), this.#lim);
     this.tr.addEventListener("click", (event) => this.#pressed(event));
     this.nodes = [this.tr];
@@ -158,13 +161,18 @@ class Row {
     const before = this.#line;
     this.#line = line;
     this.tr.dataset.line = line.line;
-    if (before?.name !== line.name) {
-      this.#name.replaceChildren(line.nameMath ? fragment(line.nameMath) : line.name ? nameMark(line.name) : el("span", { class: "un" }, `line ${line.line}`), this.#unit);
+    if (!before || before.name !== line.name || before.kind !== line.kind) {
+      this.#name.replaceChildren(line.nameMath ? fragment(line.nameMath) : line.name ? nameMark(line.name) : el("span", { class: "un" }, WORDS[line.kind] ?? "line"), this.#unit);
     }
-    write(this.#unit, line.unit ?? "");
+    write(this.#unit, line.kind === "limit" ? "limit" : (line.unit ?? ""));
     if (before?.formula !== line.formula) this.#formula.replaceChildren(fragment(line.formula ?? ""));
-    write(this.#given, line.given ? `given: ${line.given}` : "");
+    const plain = !line.formula && line.kind !== "input" ? source : "";
+    write(this.#source, plain);
+    this.#source.hidden = plain === "";
+    write(this.#given, line.given ? (line.kind === "input" ? `given: ${line.given}` : line.given) : "");
+    mark(this.tr, "input", line.kind === "input");
     this.#given.hidden = !line.given;
+    this.#numbers.hidden = line.kind !== "value";
     this.#problems = problems;
     this.source = source;
     this.figure();
@@ -172,7 +180,7 @@ class Row {
 
   figure() {
     const figure = this.#line.figure ? this.page.desk.figure(this.#line.figure) : undefined;
-    this.#putIn(figure?.numbers ?? "");
+    this.#putIn(figure);
     const wrong = this.#problems.find((problem) => problem.severity === "ERROR") ?? (figure?.state === "error" ? figure.error : undefined);
     const hints = this.#problems.filter((problem) => problem.severity !== "ERROR");
     const answer = answerOf(wrong ? { ...figure, state: "error" } : figure);
@@ -187,14 +195,12 @@ class Row {
     this.traced();
   }
 
-  /** The numbers put into the formula; an input has none. @param {string} numbers MathML */
-  #putIn(numbers) {
-    if (this.#drawnNumbers !== numbers) {
-      this.#drawnNumbers = numbers;
-      this.#numbers.replaceChildren(fragment(numbers));
-    }
-    mark(this.tr, "input", numbers === "");
-    this.#numbers.hidden = numbers === "";
+  /** The numbers put in; those of the kept sheet stand until a preview brings its own. @param {any} figure */
+  #putIn(figure) {
+    const numbers = figure?.numbers ?? this.page.desk.sheet.figures.get(this.#line.figure)?.numbers ?? "";
+    if (numbers === this.#drawnNumbers) return;
+    this.#drawnNumbers = numbers;
+    this.#numbers.replaceChildren(fragment(numbers));
   }
 
   traced() {
