@@ -64,7 +64,6 @@
  * @property {number} [line]
  * @property {"fresh"|"error"|"waiting"|"working"} state
  * @property {string} kind quantity, temperature, series, text, truth, record
- * @property {string} [numbers] MathML of its line with the numbers put in; none for an input
  * @property {string} [value]
  * @property {string} [unit]
  * @property {string} [u]

@@ -35,10 +35,6 @@ export function changed(sheet, message) {
   for (const cell of message.cells ?? []) {
     keep(cell, cells, touched);
   }
-  for (const [id, head] of Object.entries(message.heads ?? {})) {
-    const cell = cells.get(id);
-    if (cell) keep({ ...cell, ...head }, cells, touched);
-  }
   for (const id of message.removed ?? []) {
     cells.delete(id);
   }
