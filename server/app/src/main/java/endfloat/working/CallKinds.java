@@ -30,9 +30,21 @@ final class CallKinds {
     Typed typed =
         part.isPresent()
             ? build(call, part.get())
-            : calculate(
-                call, checking.catalogue.find(call.function()).orElseThrow(() -> unknown(call)));
+            : calculate(call, meant(call).orElseThrow(() -> unknown(call)));
     return Places.fields(typed, call.function() + "(...)", call.fields(), call.span());
+  }
+
+  /** A calculation with two forms is told by its first argument: a size, or a text with all. */
+  private Optional<Calculation> meant(Expression.Call call) {
+    Optional<Calculation> sized = checking.catalogue.find(call.function(), false);
+    Optional<Calculation> written = checking.catalogue.find(call.function(), true);
+    if (written.equals(sized) || call.arguments().isEmpty()) {
+      return sized;
+    }
+    Expression.Argument first = call.arguments().get(0);
+    boolean words =
+        first.name().isEmpty() && checking.operand(first.value()).kind().equals(Kinds.WORDS);
+    return words ? written : sized;
   }
 
   private KindException unknown(Expression.Call call) {
