@@ -35,7 +35,13 @@ public record SheetOfLines(
 
   public static SheetOfLines of(String text, GraphSettings settings) {
     Clause clause = new Clause.Working("work", "", text);
-    ValueGraph graph = ValueGraph.of(new GraphSource(List.of(clause), List.of(), settings));
+    return of(new GraphSource(List.of(clause), List.of(), settings));
+  }
+
+  /** Lines in a clause {@code work}, with readings beside it. */
+  static SheetOfLines of(GraphSource source) {
+    GraphSettings settings = source.settings();
+    ValueGraph graph = ValueGraph.of(source);
     List<Result> results = new ArrayList<>();
     for (Figure figure : graph.figures().values()) {
       if (figure.state() == Figure.State.FRESH) {
