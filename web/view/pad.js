@@ -48,12 +48,13 @@ export class Pad {
         EditorView.lineWrapping,
         EditorView.contentAttributes.of({ "aria-label": on.label, "aria-multiline": "true", spellcheck: on.prose ? "true" : "false" }),
         keymap.of([
-          { key: "Escape", run: () => (on.close(), true) },
+          { key: "Escape", run: (view) => (completionStatus(view.state) === "active" ? closeCompletion(view) : (on.close(), true)) },
           { key: "Mod-Enter", run: () => (on.close(), true) },
           { key: "Ctrl-Space", run: startCompletion },
         ]),
+        // a query under way must not swallow Esc, so its keys come after ours
         keymap.of([...completionKeymap, ...historyKeymap, ...standardKeymap]),
-        on.prose ? [] : autocompletion({ override: [(context) => completions(context, on.complete)], icons: false }),
+        on.prose ? [] : autocompletion({ override: [(context) => completions(context, on.complete)], icons: false, defaultKeymap: false }),
         EditorView.updateListener.of((update) => {
           if (update.docChanged && !update.transactions.some((one) => one.annotation(Transaction.remote))) on.typed(update.state.doc.toString());
         }),
