@@ -30,10 +30,21 @@ final class FigureMaker {
 
   FigureMaker(ValueGraph graph) {
     this.graph = graph;
-    for (Clause clause : graph.source().clauses()) {
-      clauseOrder.put(clause.id(), clauseOrder.size());
-      labels.put(clause.id(), clause.label());
+  }
+
+  /** Reads the order and labels of the clauses, which few figures need: most have one line. */
+  private void readClauses() {
+    if (clauseOrder.isEmpty()) {
+      for (Clause clause : graph.source().clauses()) {
+        clauseOrder.put(clause.id(), clauseOrder.size());
+        labels.put(clause.id(), clause.label());
+      }
     }
+  }
+
+  private String label(String clause) {
+    readClauses();
+    return labels.getOrDefault(clause, "");
   }
 
   Figure figure(Slot slot) {
@@ -101,13 +112,16 @@ final class FigureMaker {
         limits.add(limit);
       }
     }
-    limits.sort(byPlace());
+    if (limits.size() > 1) {
+      limits.sort(byPlace());
+    }
     List<Judgement> all = new ArrayList<>();
     limits.forEach(limit -> all.addAll(limit.judgements()));
     return all;
   }
 
   private Comparator<Node> byPlace() {
+    readClauses();
     return Comparator.<Node>comparingInt(n -> clauseOrder.getOrDefault(n.clause(), 0))
         .thenComparingInt(Node::offset)
         .thenComparing(n -> n.getClass().getName());
@@ -171,7 +185,9 @@ final class FigureMaker {
 
   /** The giver that stands first in the record. */
   private Node first(Slot slot) {
-    return slot.givers().stream().min(byPlace()).orElseThrow();
+    return slot.givers().size() == 1
+        ? slot.givers().get(0)
+        : slot.givers().stream().min(byPlace()).orElseThrow();
   }
 
   /** What is wrong with a node, said of the places as they are now; null for nothing. */
@@ -201,7 +217,7 @@ final class FigureMaker {
   }
 
   private String place(Node node) {
-    return Places.words(labels.getOrDefault(node.clause(), ""), span(node).line());
+    return Places.words(label(node.clause()), span(node).line());
   }
 
   /** The lines at whose repair the wait ends. */
@@ -222,10 +238,7 @@ final class FigureMaker {
         } else {
           found.add(
               new Figure.Waiting(
-                  read.name(),
-                  giver.clause(),
-                  labels.getOrDefault(giver.clause(), ""),
-                  span(giver).line()));
+                  read.name(), giver.clause(), label(giver.clause()), span(giver).line()));
         }
       }
     }

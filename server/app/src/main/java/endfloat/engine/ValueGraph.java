@@ -35,13 +35,13 @@ public final class ValueGraph implements Frame {
   private GraphSource source = GraphSource.EMPTY;
   private List<Node> order = List.of();
   private final BitSet dirty = new BitSet();
-  private final Set<Node> dirtyNodes = new LinkedHashSet<>();
+  private Set<Node> dirtyNodes = new LinkedHashSet<>();
   private boolean restructured;
   private Correlations correlations = Correlations.NONE;
   private final Set<CorrelateNode> correlating = new LinkedHashSet<>();
   private List<LineProblem> noted = new ArrayList<>();
-  private final Set<String> changed = new LinkedHashSet<>();
-  private final Set<String> changedClauses = new LinkedHashSet<>();
+  private Set<String> changed = new LinkedHashSet<>();
+  private Set<String> changedClauses = new LinkedHashSet<>();
   private long evaluations;
 
   /** An empty graph over the calculations of a catalogue. */
@@ -66,8 +66,7 @@ public final class ValueGraph implements Frame {
 
   /** Takes the record as it is now. */
   public Changed update(GraphSource now) {
-    changed.clear();
-    changedClauses.clear();
+    begin();
     settings(now.settings());
     instruments(now.instruments());
     clauses(now.clauses());
@@ -76,9 +75,25 @@ public final class ValueGraph implements Frame {
     return new Changed(Set.copyOf(changed), Set.copyOf(changedClauses));
   }
 
-  /** Puts one clause in the place of the one of its id. */
+  /** Puts one clause in the place of the one of its id; the other clauses are not looked at. */
   public Changed update(Clause clause) {
-    return update(source.with(clause));
+    ClauseNodes nodes = clauses.get(clause.id());
+    if (nodes == null) {
+      return update(source.with(clause));
+    }
+    begin();
+    nodes.update(clause);
+    source = source.with(clause);
+    settle();
+    return new Changed(Set.copyOf(changed), Set.copyOf(changedClauses));
+  }
+
+  /**
+   * Fresh sets: one that once held a whole record takes as long to clear as a whole record does.
+   */
+  private void begin() {
+    changed = new LinkedHashSet<>();
+    changedClauses = new LinkedHashSet<>();
   }
 
   /**
@@ -309,7 +324,7 @@ public final class ValueGraph implements Frame {
     for (Node node : dirtyNodes) {
       dirty.set(node.rank());
     }
-    dirtyNodes.clear();
+    dirtyNodes = new LinkedHashSet<>();
     propagate();
     while (correlate()) {
       propagate();
