@@ -32,6 +32,7 @@ public final class CalculationProcessor extends AbstractProcessor {
   private final Map<String, List<String>> entries = new TreeMap<>();
   private final Map<String, Map<String, String>> parts = new TreeMap<>();
   private final Map<String, ExecutableElement> names = new TreeMap<>();
+  private boolean refused;
 
   @Override
   public SourceVersion getSupportedSourceVersion() {
@@ -47,12 +48,13 @@ public final class CalculationProcessor extends AbstractProcessor {
       try {
         add(writer, method);
       } catch (DefinitionException e) {
+        refused = true;
         processingEnv
             .getMessager()
             .printMessage(Diagnostic.Kind.ERROR, e.getMessage(), e.element());
       }
     }
-    if (!annotations.isEmpty() && !round.errorRaised()) {
+    if (!annotations.isEmpty() && !refused && !round.errorRaised()) {
       write();
     }
     return true;
@@ -74,9 +76,11 @@ public final class CalculationProcessor extends AbstractProcessor {
           .put(ParameterWriter.partWord(part), writer.partDeclaration(part));
     }
     String checks = processingEnv.getOptions().get("endfloat.checks");
-    if (checks != null) {
-      new CheckDemand(Path.of(checks)).of(name, method);
+    if (checks == null) {
+      throw new DefinitionException(
+          method, "say where the checks of the calculations are: -Aendfloat.checks=FOLDER");
     }
+    new CheckDemand(Path.of(checks)).of(name, method);
   }
 
   private void write() {

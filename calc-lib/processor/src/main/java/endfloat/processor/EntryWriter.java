@@ -1,6 +1,7 @@
 package endfloat.processor;
 
 import endfloat.definition.Calculates;
+import endfloat.definition.In;
 import endfloat.definition.TypesetAs;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -51,6 +52,7 @@ final class EntryWriter {
     }
     TypesetAs formula = method.getAnnotation(TypesetAs.class);
     List<? extends VariableElement> shown = shown(method);
+    unitVariables(method, shown);
     String taken = taken(shown);
     String call =
         owner(method)
@@ -126,6 +128,20 @@ final class EntryWriter {
 
   private static String owner(Element method) {
     return ((TypeElement) method.getEnclosingElement()).getQualifiedName().toString();
+  }
+
+  /** A unit variable of the result must be one of an argument, or nothing fixes it. */
+  private static void unitVariables(
+      ExecutableElement method, List<? extends VariableElement> shown) {
+    In given = method.getAnnotation(In.class);
+    if (given != null
+        && given.value().startsWith("<")
+        && shown.stream()
+            .map(p -> p.getAnnotation(In.class))
+            .noneMatch(in -> in != null && in.value().equals(given.value()))) {
+      throw new DefinitionException(
+          method, "no argument is in " + given.value() + ": nothing fixes the unit of the result");
+    }
   }
 
   private String companion(

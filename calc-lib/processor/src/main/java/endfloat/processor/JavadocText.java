@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
  */
 record JavadocText(String summary, String rest, Map<String, String> parameters, String result) {
   private static final Pattern TAG = Pattern.compile("(?m)^\\s*@(\\w+)\\s+");
-  private static final Pattern INLINE =
-      Pattern.compile("\\{@(?:code|link|linkplain|literal)\\s+([^}]*)}");
+  private static final Pattern LINK = Pattern.compile("(?:.*[#.])?(\\w+)(?:\\([^)]*\\))?(\\s.*)?");
+  private static final Pattern INLINE = Pattern.compile("\\{@(\\w+)\\s+([^}]*)}");
 
   static JavadocText of(String comment) {
     String text = comment == null ? "" : comment;
@@ -56,15 +56,27 @@ record JavadocText(String summary, String rest, Map<String, String> parameters, 
     Matcher inline = INLINE.matcher(text);
     StringBuilder out = new StringBuilder();
     while (inline.find()) {
-      inline.appendReplacement(out, Matcher.quoteReplacement(inline.group(1).strip()));
+      inline.appendReplacement(
+          out, Matcher.quoteReplacement(shown(inline.group(1), inline.group(2).strip())));
     }
     inline.appendTail(out);
     return out.toString()
-        .replaceAll("<[^>]+>", " ")
+        .replaceAll("</?[a-zA-Z][^>]*>", " ")
         .replace("&lt;", "<")
         .replace("&gt;", ">")
         .replace("&amp;", "&")
         .replaceAll("\\s+", " ")
         .strip();
+  }
+
+  /** What a reader sees of an inline tag; a link to a calculation is its name in the language. */
+  private static String shown(String tag, String text) {
+    Matcher link = LINK.matcher(text);
+    if (!tag.startsWith("link") || !link.matches()) {
+      return text;
+    }
+    return link.group(2) == null || link.group(2).isBlank()
+        ? Names.snake(link.group(1))
+        : link.group(2).strip();
   }
 }

@@ -1,6 +1,5 @@
 package endfloat.processor;
 
-import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Part;
 import endfloat.definition.Range;
@@ -8,6 +7,7 @@ import endfloat.units.UnitException;
 import endfloat.units.UnitTable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.lang.model.element.Element;
 import javax.lang.model.element.ElementKind;
@@ -29,6 +29,9 @@ final class ParameterWriter {
   String declaration(Element element, String name, TypeMirror type, String description) {
     String form = form(element, type);
     String unit = unit(element, form);
+    Optional<RangeText> range = range(element, unit);
+    List<String> choices = choices(type);
+    Optional<String> fallback = DefaultText.of(element, form, unit, range, choices);
     return "new Parameter("
         + String.join(
             ", ",
@@ -36,10 +39,10 @@ final class ParameterWriter {
             Names.literal(description),
             "Parameter.Form." + form,
             Names.literal(unit),
-            range(element, unit),
-            fallback(element),
-            choices(type),
-            form.equals("PARTS") ? "Optional.of(" + partName(type) + ")" : "Optional.empty()")
+            optional(range.map(ParameterWriter::written)),
+            optional(fallback.map(Names::literal)),
+            listed(choices),
+            optional(form.equals("PARTS") ? Optional.of(partName(type)) : Optional.empty()))
         + ")";
   }
 
@@ -153,26 +156,37 @@ final class ParameterWriter {
     return unit;
   }
 
-  private static String range(Element element, String unit) {
+  private static Optional<RangeText> range(Element element, String unit) {
     Range range = element.getAnnotation(Range.class);
     if (range == null) {
-      return "Optional.empty()";
+      return Optional.empty();
+    }
+    if (unit.isEmpty()) {
+      throw new DefinitionException(
+          element, element.getSimpleName() + " is no number to range over");
     }
     try {
-      RangeText read = RangeText.of(range.value(), unit);
-      return "Optional.of(new ValidRange("
-          + String.join(
-              ", ",
-              Names.literal(read.text()),
-              number(read.least()),
-              number(read.greatest()),
-              String.valueOf(read.leastIncluded()),
-              String.valueOf(read.greatestIncluded()))
-          + "))";
+      return Optional.of(RangeText.of(range.value(), unit));
     } catch (IllegalArgumentException | UnitException e) {
       throw new DefinitionException(
           element, "@Range(\"" + range.value() + "\"): " + e.getMessage());
     }
+  }
+
+  private static String written(RangeText range) {
+    return "new ValidRange("
+        + String.join(
+            ", ",
+            Names.literal(range.text()),
+            number(range.least()),
+            number(range.greatest()),
+            String.valueOf(range.leastIncluded()),
+            String.valueOf(range.greatestIncluded()))
+        + ")";
+  }
+
+  private static String optional(Optional<String> java) {
+    return java.map(text -> "Optional.of(" + text + ")").orElse("Optional.empty()");
   }
 
   private static String number(double value) {
@@ -182,23 +196,19 @@ final class ParameterWriter {
     return Double.toString(value);
   }
 
-  private static String fallback(Element element) {
-    Default fallback = element.getAnnotation(Default.class);
-    return fallback == null
-        ? "Optional.empty()"
-        : "Optional.of(" + Names.literal(fallback.value()) + ")";
-  }
-
-  static String choices(TypeMirror type) {
+  /** Texts of an enum, none for any other type. */
+  static List<String> choices(TypeMirror type) {
     if (type instanceof DeclaredType declared
         && declared.asElement().getKind() == ElementKind.ENUM) {
-      return "List.of("
-          + declared.asElement().getEnclosedElements().stream()
-              .filter(e -> e.getKind() == ElementKind.ENUM_CONSTANT)
-              .map(e -> Names.literal(Names.words(e.getSimpleName().toString())))
-              .collect(Collectors.joining(", "))
-          + ")";
+      return declared.asElement().getEnclosedElements().stream()
+          .filter(e -> e.getKind() == ElementKind.ENUM_CONSTANT)
+          .map(e -> Names.words(e.getSimpleName().toString()))
+          .toList();
     }
-    return "List.of()";
+    return List.of();
+  }
+
+  static String listed(List<String> texts) {
+    return texts.stream().map(Names::literal).collect(Collectors.joining(", ", "List.of(", ")"));
   }
 }

@@ -94,7 +94,7 @@ final class ResultWriter {
             Names.literal(description),
             "Result.Form." + form,
             Names.literal(unit),
-            ParameterWriter.choices(type))
+            ParameterWriter.listed(ParameterWriter.choices(type)))
         + ")";
   }
 
