@@ -84,6 +84,9 @@ public final class UnitPreference {
    * @param system of the sheet
    */
   public static Unit shown(Unit typed, UnitSystem system) {
+    if (system == UnitSystem.AS_TYPED) {
+      return typed;
+    }
     Map<String, Unit> exchange = SHOWN.exchanges.get(system);
     Unit whole = exchange.get(typed.symbol());
     if (whole != null) {
@@ -124,7 +127,7 @@ public final class UnitPreference {
 
   /** The unit for a result that nobody gave one; a difference where it is a temperature. */
   public static Unit of(Dimension dimension, UnitSystem system) {
-    Map<Dimension, Unit> units = SHOWN.results.get(system);
+    Map<Dimension, Unit> units = SHOWN.results.get(ofResults(system));
     Unit unit = units.get(dimension);
     if (unit == null) {
       unit = units.get(dimension.withoutAngle());
@@ -135,8 +138,13 @@ public final class UnitPreference {
     return dimension.withoutAngle().isNone() ? UnitTable.find("1") : UnitTable.coherent(dimension);
   }
 
+  /** A result that nobody gave a unit is metric unless a sheet says otherwise. */
+  private static UnitSystem ofResults(UnitSystem system) {
+    return system == UnitSystem.AS_TYPED ? UnitSystem.METRIC : system;
+  }
+
   /** The temperature scale of a system. */
   public static Unit temperature(UnitSystem system) {
-    return UnitTable.find(system == UnitSystem.METRIC ? "degC" : "degF");
+    return UnitTable.find(ofResults(system) == UnitSystem.METRIC ? "degC" : "degF");
   }
 }

@@ -13,8 +13,9 @@ import java.util.Optional;
  */
 public record GraphSettings(
     UnitSystem units, Optional<DecisionRule> rule, double coverage, String stage) {
+  /** Of lines and clauses without a record. */
   public static final GraphSettings STANDARD =
-      new GraphSettings(UnitSystem.METRIC, Optional.empty(), 2, "as found");
+      new GraphSettings(UnitSystem.AS_TYPED, Optional.empty(), 2, "as found");
 
   GraphSettings atStage(String other) {
     return new GraphSettings(units, rule, coverage, other);

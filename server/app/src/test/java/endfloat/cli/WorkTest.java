@@ -127,7 +127,7 @@ class WorkTest {
   void printsATableForPeople() {
     Run run = Run.of("gap [mm] = 0.2 mm ± 0.02 mm\nlimit gap: 0.1 .. 0.3 mm", "work");
     assertEquals(Exit.DONE, run.code(), run.err());
-    assertTrue(run.out().matches("(?s)gap +0\\.2 ± 0\\.020 mm +within.*"), run.out());
+    assertTrue(run.out().matches("(?s)gap +0\\.2 ± 0\\.02 mm +within.*"), run.out());
   }
 
   @Test
