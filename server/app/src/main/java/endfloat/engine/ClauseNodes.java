@@ -15,6 +15,8 @@ import java.util.function.Supplier;
 final class ClauseNodes {
   private final ValueGraph graph;
   private final String id;
+  private int place;
+  private String label = "";
   private Clause clause;
   private List<Group> groups = List.of();
   private List<Node> nodes = List.of();
@@ -25,6 +27,24 @@ final class ClauseNodes {
   ClauseNodes(ValueGraph graph, String id) {
     this.graph = graph;
     this.id = id;
+  }
+
+  String id() {
+    return id;
+  }
+
+  /** Where the clause stands in the record, and how it is cited. */
+  void stands(int at, String cited) {
+    place = at;
+    label = cited;
+  }
+
+  int place() {
+    return place;
+  }
+
+  String label() {
+    return label;
   }
 
   List<Node> nodes() {

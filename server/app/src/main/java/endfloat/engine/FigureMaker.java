@@ -9,7 +9,6 @@ import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,26 +24,9 @@ final class FigureMaker {
           .thenComparing(Figure.Waiting::name);
 
   private final ValueGraph graph;
-  private final Map<String, Integer> clauseOrder = new LinkedHashMap<>();
-  private final Map<String, String> labels = new LinkedHashMap<>();
 
   FigureMaker(ValueGraph graph) {
     this.graph = graph;
-  }
-
-  /** Reads the order and labels of the clauses, which few figures need: most have one line. */
-  private void readClauses() {
-    if (clauseOrder.isEmpty()) {
-      for (Clause clause : graph.source().clauses()) {
-        clauseOrder.put(clause.id(), clauseOrder.size());
-        labels.put(clause.id(), clause.label());
-      }
-    }
-  }
-
-  private String label(String clause) {
-    readClauses();
-    return labels.getOrDefault(clause, "");
   }
 
   Figure figure(Slot slot) {
@@ -112,17 +94,17 @@ final class FigureMaker {
         limits.add(limit);
       }
     }
-    if (limits.size() > 1) {
-      limits.sort(byPlace());
+    if (limits.isEmpty()) {
+      return List.of();
     }
+    limits.sort(byPlace());
     List<Judgement> all = new ArrayList<>();
     limits.forEach(limit -> all.addAll(limit.judgements()));
     return all;
   }
 
   private Comparator<Node> byPlace() {
-    readClauses();
-    return Comparator.<Node>comparingInt(n -> clauseOrder.getOrDefault(n.clause(), 0))
+    return Comparator.<Node>comparingInt(n -> graph.place(n.clause()))
         .thenComparingInt(Node::offset)
         .thenComparing(n -> n.getClass().getName());
   }
@@ -185,9 +167,8 @@ final class FigureMaker {
 
   /** The giver that stands first in the record. */
   private Node first(Slot slot) {
-    return slot.givers().size() == 1
-        ? slot.givers().get(0)
-        : slot.givers().stream().min(byPlace()).orElseThrow();
+    Node only = slot.giver();
+    return only != null ? only : slot.givers().stream().min(byPlace()).orElseThrow();
   }
 
   /** What is wrong with a node, said of the places as they are now; null for nothing. */
@@ -217,7 +198,7 @@ final class FigureMaker {
   }
 
   private String place(Node node) {
-    return Places.words(label(node.clause()), span(node).line());
+    return Places.words(graph.label(node.clause()), span(node).line());
   }
 
   /** The lines at whose repair the wait ends. */
@@ -238,7 +219,7 @@ final class FigureMaker {
         } else {
           found.add(
               new Figure.Waiting(
-                  read.name(), giver.clause(), label(giver.clause()), span(giver).line()));
+                  read.name(), giver.clause(), graph.label(giver.clause()), span(giver).line()));
         }
       }
     }

@@ -16,6 +16,7 @@ abstract class Node {
   private final String clause;
   private int offset;
   private int rank = -1;
+  private long changedIn;
   private boolean unchecked = true;
   private List<Slot> cycle = List.of();
   private Slot[] reads = {};
@@ -80,6 +81,15 @@ abstract class Node {
 
   void uncheck() {
     unchecked = true;
+  }
+
+  /** Number of the update that last changed it. */
+  long changedIn() {
+    return changedIn;
+  }
+
+  void changedIn(long update) {
+    changedIn = update;
   }
 
   List<Slot> cycle() {

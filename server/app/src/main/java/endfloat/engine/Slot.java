@@ -12,6 +12,7 @@ final class Slot {
   private final String name;
   private final List<Node> givers = new ArrayList<>(1);
   private final Set<Node> readers = new LinkedHashSet<>();
+  private Node[] inARow;
 
   Slot(String name) {
     this.name = name;
@@ -25,8 +26,22 @@ final class Slot {
     return givers;
   }
 
-  Set<Node> readers() {
-    return readers;
+  /** Those that read it; not to be altered. */
+  Node[] readers() {
+    if (inARow == null) {
+      inARow = readers.toArray(new Node[0]);
+    }
+    return inARow;
+  }
+
+  void addReader(Node node) {
+    readers.add(node);
+    inARow = null;
+  }
+
+  void removeReader(Node node) {
+    readers.remove(node);
+    inARow = null;
   }
 
   /** The one that gives it; null where none or several do. */

@@ -8,7 +8,6 @@ import endfloat.working.KindChecker;
 import endfloat.working.Line;
 import endfloat.working.LineProblem;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -34,7 +33,7 @@ public final class ValueGraph implements Frame {
   private final Map<String, Instrument> instruments = new LinkedHashMap<>();
   private GraphSource source = GraphSource.EMPTY;
   private List<Node> order = List.of();
-  private final BitSet dirty = new BitSet();
+  private final RankSet dirty = new RankSet();
   private Set<Node> dirtyNodes = new LinkedHashSet<>();
   private boolean restructured;
   private Correlations correlations = Correlations.NONE;
@@ -42,6 +41,8 @@ public final class ValueGraph implements Frame {
   private List<LineProblem> noted = new ArrayList<>();
   private Set<String> changed = new LinkedHashSet<>();
   private Set<String> changedClauses = new LinkedHashSet<>();
+  private List<Node> changedNodes = new ArrayList<>();
+  private long update;
   private long evaluations;
 
   /** An empty graph over the calculations of a catalogue. */
@@ -72,7 +73,29 @@ public final class ValueGraph implements Frame {
     clauses(now.clauses());
     source = now;
     settle();
+    return changed();
+  }
+
+  private Changed changed() {
+    for (Node node : changedNodes) {
+      changedClauses.add(node.clause());
+      if (node instanceof LimitNode limit) {
+        changed.add(limit.limit().place().name());
+      } else if (node.giving() != null) {
+        changed.add(node.name());
+      }
+    }
     return new Changed(Set.copyOf(changed), Set.copyOf(changedClauses));
+  }
+
+  /**
+   * Fresh sets: one that once held a whole record takes as long to clear as a whole record does.
+   */
+  private void begin() {
+    update++;
+    changed = new LinkedHashSet<>();
+    changedClauses = new LinkedHashSet<>();
+    changedNodes = new ArrayList<>();
   }
 
   /** Puts one clause in the place of the one of its id; the other clauses are not looked at. */
@@ -82,18 +105,11 @@ public final class ValueGraph implements Frame {
       return update(source.with(clause));
     }
     begin();
+    nodes.stands(nodes.place(), clause.label());
     nodes.update(clause);
     source = source.with(clause);
     settle();
-    return new Changed(Set.copyOf(changed), Set.copyOf(changedClauses));
-  }
-
-  /**
-   * Fresh sets: one that once held a whole record takes as long to clear as a whole record does.
-   */
-  private void begin() {
-    changed = new LinkedHashSet<>();
-    changedClauses = new LinkedHashSet<>();
+    return changed();
   }
 
   /**
@@ -171,21 +187,43 @@ public final class ValueGraph implements Frame {
   }
 
   private void clauses(List<Clause> now) {
-    Set<String> gone = new LinkedHashSet<>(clauses.keySet());
-    Map<String, ClauseNodes> ordered = new LinkedHashMap<>();
-    for (Clause clause : now) {
-      gone.remove(clause.id());
-      ClauseNodes nodes = clauses.computeIfAbsent(clause.id(), id -> new ClauseNodes(this, id));
+    if (!sameOrder(now)) {
+      rearrange(now);
+    }
+    int place = 0;
+    for (ClauseNodes nodes : clauses.values()) {
+      Clause clause = now.get(place);
+      nodes.stands(place++, clause.label());
       nodes.update(clause);
-      ordered.put(clause.id(), nodes);
     }
-    for (String id : gone) {
-      clauses.get(id).clear();
-      changedClauses.add(id);
+  }
+
+  private boolean sameOrder(List<Clause> now) {
+    if (now.size() != clauses.size()) {
+      return false;
     }
-    if (!gone.isEmpty() || !List.copyOf(clauses.keySet()).equals(List.copyOf(ordered.keySet()))) {
-      clauses.clear();
-      clauses.putAll(ordered);
+    int place = 0;
+    for (ClauseNodes nodes : clauses.values()) {
+      if (!nodes.id().equals(now.get(place++).id())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void rearrange(List<Clause> now) {
+    Map<String, ClauseNodes> before = new LinkedHashMap<>(clauses);
+    clauses.clear();
+    for (Clause clause : now) {
+      ClauseNodes nodes = before.remove(clause.id());
+      clauses.put(clause.id(), nodes != null ? nodes : new ClauseNodes(this, clause.id()));
+    }
+    for (ClauseNodes gone : before.values()) {
+      gone.clear();
+      changedClauses.add(gone.id());
+    }
+    if (clauses.size() != now.size()) {
+      throw new IllegalArgumentException("two clauses have the same id");
     }
   }
 
@@ -202,7 +240,7 @@ public final class ValueGraph implements Frame {
     int i = 0;
     for (String name : names) {
       reads[i] = slot(name);
-      reads[i++].readers().add(node);
+      reads[i++].addReader(node);
     }
     node.reads(reads);
     if (node instanceof CorrelateNode correlate) {
@@ -215,7 +253,7 @@ public final class ValueGraph implements Frame {
   /** Takes a node out. */
   void remove(Node node) {
     for (Slot read : node.reads()) {
-      read.readers().remove(node);
+      read.removeReader(node);
       dropUnused(read);
     }
     if (node.giving() != null) {
@@ -261,8 +299,8 @@ public final class ValueGraph implements Frame {
       changed.add(fresh.name());
     }
     for (Slot read : old.reads()) {
-      read.readers().remove(old);
-      read.readers().add(fresh);
+      read.removeReader(old);
+      read.addReader(fresh);
     }
     fresh.reads(old.reads());
     if (old instanceof LimitNode limit) {
@@ -272,6 +310,14 @@ public final class ValueGraph implements Frame {
     order.set(fresh.rank(), fresh);
     dirtyNodes.remove(old);
     touch(fresh);
+  }
+
+  /** Puts a node in the place of another and works out what that changes. */
+  List<Node> exchange(Node old, Node fresh) {
+    begin();
+    replace(old, fresh);
+    settle();
+    return changedNodes;
   }
 
   /** A node whose lines have moved; its figure says another place. */
@@ -322,7 +368,7 @@ public final class ValueGraph implements Frame {
       }
     }
     for (Node node : dirtyNodes) {
-      dirty.set(node.rank());
+      dirty.add(node.rank());
     }
     dirtyNodes = new LinkedHashSet<>();
     propagate();
@@ -333,8 +379,7 @@ public final class ValueGraph implements Frame {
 
   /** Works out what is dirty, each after what it reads; those in a circle may come up again. */
   private void propagate() {
-    for (int at = dirty.nextSetBit(0); at >= 0; at = dirty.nextSetBit(0)) {
-      dirty.clear(at);
+    for (int at = dirty.take(); at >= 0; at = dirty.take()) {
       Node node = order.get(at);
       Node.Change change = node.update(this);
       if (change != Node.Change.NONE) {
@@ -344,23 +389,19 @@ public final class ValueGraph implements Frame {
   }
 
   private void spread(Node node, Node.Change change) {
-    changedClauses.add(node.clause());
-    if (node instanceof LimitNode limit) {
-      changed.add(limit.limit().place().name());
+    if (node.changedIn() != update) {
+      node.changedIn(update);
+      changedNodes.add(node);
     }
     Slot slot = node.giving();
-    if (slot == null) {
-      return;
-    }
-    changed.add(slot.name());
-    if (change == Node.Change.WORDS) {
+    if (slot == null || change == Node.Change.WORDS) {
       return;
     }
     for (Node reader : slot.readers()) {
       if (change == Node.Change.KIND) {
         reader.uncheck();
       }
-      dirty.set(reader.rank());
+      dirty.add(reader.rank());
     }
   }
 
@@ -383,7 +424,7 @@ public final class ValueGraph implements Frame {
       if (node.giving() == null
           ? node instanceof LimitNode
           : touches(node.value(), before) || touches(node.value(), now)) {
-        dirty.set(node.rank());
+        dirty.add(node.rank());
         changed.add(node.name());
       }
     }
@@ -522,12 +563,14 @@ public final class ValueGraph implements Frame {
   }
 
   String label(String clause) {
-    for (Clause one : source.clauses()) {
-      if (one.id().equals(clause)) {
-        return one.label();
-      }
-    }
-    return "";
+    ClauseNodes nodes = clauses.get(clause);
+    return nodes == null ? "" : nodes.label();
+  }
+
+  /** Place of a clause in the record, counted from 0. */
+  int place(String clause) {
+    ClauseNodes nodes = clauses.get(clause);
+    return nodes == null ? -1 : nodes.place();
   }
 
   /** Where a figure comes from and what needs it; empty for a name that does not exist. */
