@@ -578,6 +578,17 @@ public final class ValueGraph implements Frame {
     return figure(name).map(f -> new TraceMaker(this).trace(name));
   }
 
+  /** Names of the values whose own line names one of these. */
+  public Set<String> readers(Collection<String> names) {
+    Set<String> readers = new LinkedHashSet<>();
+    for (String name : names) {
+      existing(name)
+          .ifPresent(slot -> slot.readers().forEach(reader -> readers.add(reader.name())));
+    }
+    readers.remove("");
+    return readers;
+  }
+
   /** The kind of a name, as the language's checker sees it. */
   Optional<Kind> kindOf(String name) {
     return existing(name).map(Slot::kind).filter(Objects::nonNull);

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -40,6 +41,21 @@ public final class LiveDesk implements AutoCloseable {
               thread.setDaemon(true);
               return thread;
             }));
+  }
+
+  /** Does something over and over while the desk is open. */
+  void everyMinute(Runnable work) {
+    timer.scheduleWithFixedDelay(
+        () -> {
+          try {
+            work.run();
+          } catch (RuntimeException e) {
+            LOG.log(Level.FINE, "once in a minute", e);
+          }
+        },
+        1,
+        1,
+        TimeUnit.MINUTES);
   }
 
   /** Something done with an open sheet. */

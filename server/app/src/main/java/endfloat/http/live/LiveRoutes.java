@@ -47,9 +47,11 @@ public final class LiveRoutes {
    */
   public LiveRoutes(LiveDesk desk) {
     this.desk = desk;
+    // A page that only looks says nothing; without a word the line would be taken for dead.
+    desk.everyMinute(() -> connections.values().forEach(one -> one.ping().run()));
   }
 
-  private record Connection(RecordId id, LiveSheet sheet, Page page) {}
+  private record Connection(RecordId id, LiveSheet sheet, Page page, Runnable ping) {}
 
   /** Adds the route. */
   public void addTo(RoutesConfig routes) {
@@ -64,12 +66,12 @@ public final class LiveRoutes {
   }
 
   private void connect(WsConnectContext context) {
-    context.enableAutomaticPings();
     context.session.setMaxOutgoingFrames(MOST_WAITING);
     Page page = new Page(nameOf(context), text -> send(context, text));
     try {
       RecordId id = new RecordId(context.pathParam("id"));
-      connections.put(context.sessionId(), new Connection(id, desk.join(id, page), page));
+      connections.put(
+          context.sessionId(), new Connection(id, desk.join(id, page), page, context::sendPing));
     } catch (RecordException e) {
       page.send(error(e.getMessage(), "Go back to the shelf.").put("fatal", true));
       context.closeSession(1000, "no such record");

@@ -16,6 +16,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * How a clause stands: what the rail shows of it.
@@ -26,8 +28,19 @@ import java.util.Map;
  */
 record ClauseHead(String state, String worst, List<ClauseProblem> problems) {
 
+  /** How every clause stands. */
   static Map<String, ClauseHead> of(
       InvestigationRecord record, ValueGraph graph, Collection<Figure> figures) {
+    Set<String> all = record.cells().stream().map(Cell::id).collect(Collectors.toSet());
+    return of(all, record, graph, figures);
+  }
+
+  /** How these clauses stand. */
+  static Map<String, ClauseHead> of(
+      Set<String> clauses,
+      InvestigationRecord record,
+      ValueGraph graph,
+      Collection<Figure> figures) {
     Map<String, Verdict> worst = new HashMap<>();
     Map<String, Figure.State> states = new HashMap<>();
     for (Figure figure : figures) {
@@ -39,6 +52,9 @@ record ClauseHead(String state, String worst, List<ClauseProblem> problems) {
     }
     Map<String, ClauseHead> heads = new LinkedHashMap<>();
     for (Cell cell : record.cells()) {
+      if (!clauses.contains(cell.id())) {
+        continue;
+      }
       List<ClauseProblem> problems = graph.problems(cell.id());
       boolean wrong =
           problems.stream().anyMatch(p -> p.problem().severity() == LineProblem.Severity.ERROR);

@@ -12,6 +12,7 @@ import endfloat.record.InvestigationRecord;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.Snapshot;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -116,20 +117,26 @@ public final class SheetView {
     canRedo = change.canRedo();
     change.cells().forEach(id -> revisions.put(id, revision));
     change.removed().forEach(revisions::remove);
-    Set<String> names = new LinkedHashSet<>(figures.update(record).names());
+    ValueGraph.Changed update = figures.update(record);
+    Set<String> names = new LinkedHashSet<>(update.names());
+    Set<String> clauses = new HashSet<>(update.clauses());
+    clauses.addAll(change.cells());
+    clausesOf(names, clauses);
     if (!settings().equals(before)) {
       // Units, coverage or stage: every figure may read otherwise.
       names.addAll(known.keySet());
     }
     take(names);
-    names.addAll(Readers.of(names, known, graph()));
+    Set<String> shown = new LinkedHashSet<>(names);
+    shown.addAll(graph().readers(names));
 
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "changed");
     message.put("revision", revision);
     message.put("author", change.edit().author()).put("page", change.edit().client());
     message.put("edit", change.edit().id());
     FigureViews views = figureViews();
-    headsInto(message, change.cells());
+    clausesOf(names, clauses);
+    headsInto(message, clauses, change.cells());
     CellViews cells = cellViews(views);
     ArrayNode list = message.putArray("cells");
     for (String id : change.cells()) {
@@ -143,7 +150,7 @@ public final class SheetView {
     if (!change.blocks().isEmpty()) {
       blocks(message.putObject("record"), change.blocks());
     }
-    figuresInto(message.putObject("figures"), names, views);
+    figuresInto(message.putObject("figures"), shown, views);
     message.set("summary", Summary.of(known.values(), heads.values()));
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
   }
@@ -179,20 +186,31 @@ public final class SheetView {
     return view;
   }
 
+  /** Clauses that these figures stand in, and those that set limits on them. */
+  private void clausesOf(Set<String> names, Set<String> into) {
+    for (String name : names) {
+      Figure figure = known.get(name);
+      if (figure != null) {
+        into.add(figure.clause());
+        figure.judgements().forEach(limit -> into.add(limit.clause()));
+      }
+    }
+  }
+
   /**
    * State, worst verdict and problems of clauses that are not sent whole but read otherwise now.
    */
-  private void headsInto(ObjectNode message, Set<String> sentWhole) {
-    Map<String, ClauseHead> now = ClauseHead.of(record, graph(), known.values());
+  private void headsInto(ObjectNode message, Set<String> clauses, Set<String> sentWhole) {
+    Map<String, ClauseHead> now = ClauseHead.of(clauses, record, graph(), known.values());
+    heads.keySet().removeIf(id -> record.cell(id).isEmpty());
     ObjectNode changed = message.putObject("heads");
     now.forEach(
         (id, head) -> {
-          if (!head.equals(heads.get(id)) && !sentWhole.contains(id)) {
+          ClauseHead before = heads.put(id, head);
+          if (!head.equals(before) && !sentWhole.contains(id)) {
             changed.set(id, head.view());
           }
         });
-    heads.clear();
-    heads.putAll(now);
   }
 
   private void blocks(ObjectNode into, Set<String> wanted) {
