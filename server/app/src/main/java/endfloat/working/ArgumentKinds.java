@@ -8,6 +8,7 @@ import endfloat.units.UnitTable;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Whether an argument is what its parameter takes. */
@@ -177,6 +178,10 @@ final class ArgumentKinds {
   }
 
   private static String wayOut(Operand operand, Unit unit) {
+    Optional<String> slip = operand.slip(unit.dimension());
+    if (slip.isPresent()) {
+      return slip.get();
+    }
     if (operand.isBare() && !operand.said().isEmpty() && !unit.dimension().isNone()) {
       return "Write " + operand.said() + " " + unit.symbol();
     }

@@ -2,6 +2,7 @@ package endfloat.working;
 
 import endfloat.units.Dimension;
 import endfloat.units.Unit;
+import endfloat.units.UnitSlip;
 
 /** Whether a value may be shown in the unit that its line declares. */
 final class DeclaredUnits {
@@ -129,9 +130,16 @@ final class DeclaredUnits {
     return new KindException(
         value.span(),
         message,
-        UnitsShown.plain(given)
-            .map(u -> "Declare it [" + u.symbol() + "], or mend the right side")
-            .orElse("Declare it [1], or mend the right side"));
+        value
+            .slip(unit.dimension())
+            .or(() -> UnitSlip.between(unit, given))
+            .orElseGet(() -> otherUnit(given)));
+  }
+
+  private static String otherUnit(Dimension given) {
+    return UnitsShown.plain(given)
+        .map(u -> "Declare it [" + u.symbol() + "], or mend the right side")
+        .orElse("Declare it [1], or mend the right side");
   }
 
   private static boolean isRate(Dimension dimension) {

@@ -1,6 +1,8 @@
 package endfloat.working;
 
+import endfloat.units.Dimension;
 import endfloat.units.Unit;
+import endfloat.units.UnitSlip;
 import java.util.Optional;
 
 /**
@@ -50,6 +52,13 @@ record Operand(Expression written, Typed typed) {
     return written instanceof Expression.Call call
         && BuiltIn.named(call.function()).isPresent()
         && call.arguments().stream().allMatch(a -> isBare(a.value()));
+  }
+
+  /** What was meant where a number has a pound of mass for one of force, and the like. */
+  Optional<String> slip(Dimension wanted) {
+    return literal(written)
+        .flatMap(Expression.Literal::unit)
+        .flatMap(unit -> UnitSlip.between(unit, wanted));
   }
 
   /** The literal itself, or the one after a minus or plus. */
