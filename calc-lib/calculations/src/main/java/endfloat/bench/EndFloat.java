@@ -19,7 +19,7 @@ public final class EndFloat {
    * @param between the two thrust faces
    * @param state float left, or bound where the hot float is not above zero
    */
-  public record Float(
+  public record Travel(
       @In("mm") double cold,
       @In("mm") double hot,
       @In("mm") double change,
@@ -56,7 +56,7 @@ public final class EndFloat {
         "Float of a bevel or helical gear adds to its backlash: 2 e tan a sin d, or e tan b."
       },
       terms = {"end play", "endplay", "axial clearance", "thrust", "crankshaft", "stack"})
-  public static Float endFloat(
+  public static Travel endFloat(
       List<FloatLink> links,
       String faceOne,
       String faceTwo,
@@ -76,7 +76,7 @@ public final class EndFloat {
         Double.isNaN(measured) ? links.stream().mapToDouble(FloatLink::signed).sum() : measured;
     double change = links.stream().mapToDouble(FloatLink::growth).sum();
     double hot = cold + change;
-    return new Float(
+    return new Travel(
         cold,
         hot,
         change,

@@ -31,7 +31,7 @@ final class CheckFile {
    */
   static List<Check> read(String calculation, String text) {
     List<Check> checks = new ArrayList<>();
-    for (String block : text.strip().split("\\R\\s*\\R")) {
+    for (String block : text.strip().split("\\R\\s*\\R", -1)) {
       checks.add(block(calculation, block));
     }
     return checks;
@@ -42,7 +42,7 @@ final class CheckFile {
     List<Check.Station> readings = new ArrayList<>();
     List<String> lines = new ArrayList<>();
     List<Check.Expectation> expectations = new ArrayList<>();
-    for (String line : block.split("\\R")) {
+    for (String line : block.split("\\R", -1)) {
       Matcher key = KEY.matcher(line);
       if (key.matches()) {
         about.merge(key.group(1), key.group(2), (a, b) -> a + " " + b);
@@ -79,7 +79,7 @@ final class CheckFile {
           calculation + ": this reading line cannot be read: " + line);
     }
     Map<String, String> at = new LinkedHashMap<>();
-    for (String label : station.group(3).strip().split(" ")) {
+    for (String label : station.group(3).strip().split(" ", -1)) {
       String[] axisAndLabel = label.split("=", 2);
       at.put(axisAndLabel[0], axisAndLabel[1]);
     }

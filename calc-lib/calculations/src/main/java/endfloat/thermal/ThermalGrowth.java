@@ -76,7 +76,8 @@ public final class ThermalGrowth {
   @Calculates(
       source = "definition of the mean coefficient of linear expansion, summed over the intervals",
       cautions = HOLDS,
-      terms = {"expansion", "temperature-dependent coefficient"})
+      terms = {"expansion", "temperature-dependent coefficient"},
+      partials = "thermalGrowthByIntervalsPartials")
   @In("mm")
   public static double thermalGrowthByIntervals(
       @In("mm") @Range(">= 0 mm") double length,
@@ -108,6 +109,29 @@ public final class ThermalGrowth {
           "The intervals of expansion leave a gap between start and end; take a coefficient tabulated for the missing stretch.");
     }
     return length * strain * Math.signum(end - start);
+  }
+
+  /**
+   * Of {@link #thermalGrowthByIntervals}: at its ends the growth goes with the coefficient there.
+   */
+  public static double[][] thermalGrowthByIntervalsPartials(
+      double length, double start, double end, List<ExpansionInterval> intervals) {
+    return new double[][] {
+      {
+        thermalGrowthByIntervals(1, start, end, intervals),
+        -length * expansionAt(start, intervals),
+        length * expansionAt(end, intervals)
+      }
+    };
+  }
+
+  /** Where two intervals meet, that of either. */
+  private static double expansionAt(double temperature, List<ExpansionInterval> intervals) {
+    return intervals.stream()
+        .filter(i -> temperature >= i.from() && temperature <= i.to())
+        .findFirst()
+        .orElseThrow()
+        .expansion();
   }
 
   /**

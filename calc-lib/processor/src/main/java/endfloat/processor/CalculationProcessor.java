@@ -57,7 +57,7 @@ public final class CalculationProcessor extends AbstractProcessor {
     if (!annotations.isEmpty() && !refused && !round.errorRaised()) {
       write();
     }
-    return true;
+    return false;
   }
 
   private void add(EntryWriter writer, ExecutableElement method) {

@@ -11,6 +11,8 @@ final class DefaultText {
   private DefaultText() {}
 
   /**
+   * The default of a parameter, once it is known to be one.
+   *
    * @param form of the parameter
    * @param range where it is valid
    * @param choices texts of an enum
