@@ -582,8 +582,12 @@ public final class ValueGraph implements Frame {
   public Set<String> readers(Collection<String> names) {
     Set<String> readers = new LinkedHashSet<>();
     for (String name : names) {
-      existing(name)
-          .ifPresent(slot -> slot.readers().forEach(reader -> readers.add(reader.name())));
+      Slot slot = slots.get(name);
+      if (slot != null) {
+        for (Node reader : slot.readers()) {
+          readers.add(reader.name());
+        }
+      }
     }
     readers.remove("");
     return readers;
