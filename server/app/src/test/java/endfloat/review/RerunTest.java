@@ -157,4 +157,18 @@ class RerunTest {
         reading(done, "float_shaft").entries().get(0).taken());
     assertEquals(List.of("0.34", "0.34", "0.35"), reading(done, "slip").entries().get(0).taken());
   }
+
+  @Test
+  void takesBackTheReadingsThatWereGivenOut() throws IOException {
+    assertEquals(
+        "lash[tooth=1] [mm],lash[tooth=4] [mm],lash[tooth=7] [mm],float [mm]\r\n"
+            + "0.134,0.141,,0.11\r\n,,,0.11\r\n,,,0.12\r\n",
+        ReadingsOut.csv(example(), true));
+    assertEquals(HEADS.strip() + "\r\n", ReadingsOut.csv(example(), false), "the blank form");
+    String given = ReadingsOut.csv(example(), true);
+    assertEquals(given, ReadingsOut.csv(run(given).record(), true));
+    String inThou = HEADS.replace("float [mm]", "float [thou]") + "0.142,0.145,,4.5\n,,,4.0\n";
+    assertEquals(
+        inThou.replace("\n", "\r\n"), ReadingsOut.csv(run(inThou).record(), true), "unit as taken");
+  }
 }

@@ -6,7 +6,10 @@ import endfloat.record.InvestigationRecord;
 import endfloat.record.RecordException;
 import endfloat.sheet.FrailDisk.Failure;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -116,5 +119,70 @@ class OpenSheetOnAFrailDiskTest {
         // as above
       }
     }
+  }
+
+  /**
+   * Somebody else writes the file at any moment. Theirs is never overwritten unseen, mine is never
+   * lost: whichever is not chosen is among the earlier states.
+   */
+  @Property(tries = 200)
+  void losesNeitherMineNorTheirsWhenTheFileIsWrittenByOthers(
+      @ForAll long seed, @ForAll @IntRange(min = 1, max = 200) int n, @ForAll boolean powerCut)
+      throws IOException {
+    Random random = new Random(seed);
+    Clock clock = TwoClients.clock();
+    FrailDisk disk = new FrailDisk(random);
+    disk.plant(TwoClients.PLACE.file(), TwoClients.FIRST);
+    TwoClients clients = new TwoClients(random, InvestigationRecord.read(TwoClients.FIRST));
+    for (int life = 0; life < 4; life++) {
+      disk.failAt(n, Failure.ONCE);
+      live(disk, clients, clock, random);
+      disk = powerCut ? disk.afterPowerCut() : disk.afterKill();
+      boolean written = random.nextBoolean();
+      byte[] theirs = theirs(life);
+      if (written) {
+        disk.plant(TwoClients.PLACE.file(), theirs);
+      }
+      OpenSheet sheet = TwoClients.open(disk, clock);
+      if (!written) {
+        assertTrue(clients.settle(sheet.snapshot().record()), "seed " + seed + ", life " + life);
+        continue;
+      }
+      List<SheetModel.Line> foreign = SheetModel.of(InvestigationRecord.read(theirs));
+      if (sheet.snapshot().conflict().isPresent()) {
+        assertTrue(clients.settle(sheet.snapshot().record()), "mine goes on, seed " + seed);
+        if (random.nextBoolean()) {
+          sheet.keepMine();
+          assertTrue(isKept(disk, foreign), "theirs is kept, seed " + seed);
+          continue;
+        }
+        List<SheetModel.Line> mine = SheetModel.of(sheet.snapshot().record());
+        sheet.takeTheirs();
+        assertTrue(isKept(disk, mine), "mine is kept, seed " + seed);
+      } else {
+        boolean kept = clients.edits() == 0;
+        for (List<SheetModel.Line> mine : clients.possibleLines()) {
+          kept |= isKept(disk, mine);
+        }
+        assertTrue(kept, "mine is kept, seed " + seed);
+      }
+      assertTrue(SheetModel.of(sheet.snapshot().record()).equals(foreign), "seed " + seed);
+      clients = new TwoClients(random, sheet.snapshot().record());
+    }
+  }
+
+  private static byte[] theirs(int life) {
+    String text = new String(TwoClients.FIRST, StandardCharsets.UTF_8);
+    return text.replace("\"first\"", "\"by others " + life + "\"").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static boolean isKept(FrailDisk disk, List<SheetModel.Line> lines) throws IOException {
+    for (Path state : TwoClients.PLACE.earlierStates(disk)) {
+      byte[] bytes = disk.read(state).orElseThrow();
+      if (SheetModel.of(InvestigationRecord.read(bytes)).equals(lines)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -45,6 +45,7 @@ final class TwoClients {
 
   private SheetModel acknowledged;
   private int count;
+  private int edits;
 
   TwoClients(Random random, InvestigationRecord record) {
     this.random = random;
@@ -80,6 +81,11 @@ final class TwoClients {
 
   SheetModel acknowledged() {
     return acknowledged;
+  }
+
+  /** How many edits were acknowledged. */
+  int edits() {
+    return edits;
   }
 
   /** Takes one of the possible states as what is; false where it is none of them. */
@@ -124,6 +130,7 @@ final class TwoClients {
           throw new AssertionError("kept an edit that cannot be made: " + edit);
         }
         acknowledged = after;
+        edits++;
         possible.clear();
         possible.add(acknowledged);
         seen[client] = kept.revision();
