@@ -36,11 +36,21 @@ final class EditLog implements Closeable {
   /** Whether something may stand behind the good end. */
   private boolean dirty;
 
-  private EditLog(FileStore files, Path file, long size, boolean dirty) {
+  /**
+   * The good bytes as they were read, until they are known to be on the disk: those before us may
+   * have written some of them without forcing them. Null once they are.
+   */
+  private byte[] unsure;
+
+  /** Whether forcing them has failed, after which only writing them again helps. */
+  private boolean suspect;
+
+  private EditLog(FileStore files, Path file, long size, boolean dirty, byte[] unsure) {
     this.files = files;
     this.file = file;
     this.size = size;
     this.dirty = dirty;
+    this.unsure = unsure;
   }
 
   /**
@@ -56,7 +66,7 @@ final class EditLog implements Closeable {
   static EditLog begin(FileStore files, Path file, ObjectNode first) throws IOException {
     byte[] line = line(first);
     files.replace(file, line);
-    return new EditLog(files, file, line.length, false);
+    return new EditLog(files, file, line.length, false, null);
   }
 
   /**
@@ -98,7 +108,11 @@ final class EditLog implements Closeable {
                     : "the last edit was only half written when the program stopped; it was never"
                         + " acknowledged, and is left out");
     return Optional.of(
-        new Opened(new EditLog(files, file, good, good != all.length), lines, dropped, damaged));
+        new Opened(
+            new EditLog(files, file, good, good != all.length, Arrays.copyOf(all, (int) good)),
+            lines,
+            dropped,
+            damaged));
   }
 
   private static Optional<JsonNode> parse(byte[] all, int start, int end) {
@@ -139,8 +153,21 @@ final class EditLog implements Closeable {
   }
 
   private void write(byte[] bytes) throws IOException {
+    if (suspect) {
+      close();
+      files.replace(file, unsure);
+      dirty = false;
+      suspect = false;
+      unsure = null;
+    }
     if (tail == null) {
       tail = files.openTail(file);
+    }
+    if (unsure != null) {
+      suspect = true;
+      tail.sync();
+      suspect = false;
+      unsure = null;
     }
     if (dirty) {
       tail.truncate(size);

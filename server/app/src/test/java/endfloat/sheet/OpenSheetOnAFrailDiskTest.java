@@ -60,7 +60,7 @@ class OpenSheetOnAFrailDiskTest {
     Clock clock = TwoClients.clock();
     FrailDisk disk = new FrailDisk(random);
     disk.plant(TwoClients.PLACE.file(), TwoClients.FIRST);
-    TwoClients clients = new TwoClients(random, InvestigationRecord.read(TwoClients.FIRST));
+    TwoClients clients = new TwoClients(random, InvestigationRecord.read(TwoClients.FIRST), 0);
     long operations = 0;
     try {
       for (int life = 0; life < 3; life++) {
@@ -71,7 +71,7 @@ class OpenSheetOnAFrailDiskTest {
         OpenSheet again = TwoClients.open(disk, clock);
         Snapshot found = again.snapshot();
         assertTrue(
-            clients.settle(found.record()),
+            clients.settle(found),
             which
                 + ", life "
                 + life
@@ -133,7 +133,7 @@ class OpenSheetOnAFrailDiskTest {
     Clock clock = TwoClients.clock();
     FrailDisk disk = new FrailDisk(random);
     disk.plant(TwoClients.PLACE.file(), TwoClients.FIRST);
-    TwoClients clients = new TwoClients(random, InvestigationRecord.read(TwoClients.FIRST));
+    TwoClients clients = new TwoClients(random, InvestigationRecord.read(TwoClients.FIRST), 0);
     for (int life = 0; life < 4; life++) {
       disk.failAt(n, Failure.ONCE);
       live(disk, clients, clock, random);
@@ -145,12 +145,12 @@ class OpenSheetOnAFrailDiskTest {
       }
       OpenSheet sheet = TwoClients.open(disk, clock);
       if (!written) {
-        assertTrue(clients.settle(sheet.snapshot().record()), "seed " + seed + ", life " + life);
+        assertTrue(clients.settle(sheet.snapshot()), "seed " + seed + ", life " + life);
         continue;
       }
       List<SheetModel.Line> foreign = SheetModel.of(InvestigationRecord.read(theirs));
       if (sheet.snapshot().conflict().isPresent()) {
-        assertTrue(clients.settle(sheet.snapshot().record()), "mine goes on, seed " + seed);
+        assertTrue(clients.settle(sheet.snapshot()), "mine goes on, seed " + seed);
         if (random.nextBoolean()) {
           sheet.keepMine();
           assertTrue(isKept(disk, foreign), "theirs is kept, seed " + seed);
@@ -167,7 +167,7 @@ class OpenSheetOnAFrailDiskTest {
         assertTrue(kept, "mine is kept, seed " + seed);
       }
       assertTrue(SheetModel.of(sheet.snapshot().record()).equals(foreign), "seed " + seed);
-      clients = new TwoClients(random, sheet.snapshot().record());
+      clients = new TwoClients(random, sheet.snapshot().record(), sheet.snapshot().revision());
     }
   }
 

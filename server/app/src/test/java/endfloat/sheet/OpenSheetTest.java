@@ -262,6 +262,30 @@ class OpenSheetTest {
     assertEquals(2, kept(sheet.apply(lost)), "sent again once the disk is there");
   }
 
+  /**
+   * The last mark of a life is written and not forced; a force that fails later must not lose it.
+   */
+  @Test
+  void losesNothingWhenAForceFailsOverWhatAnEarlierLifeOnlyWrote() throws IOException {
+    for (int n = 1; n <= 6; n++) {
+      for (int seed = 0; seed < 20; seed++) {
+        FrailDisk weak = new FrailDisk(new Random(seed));
+        weak.plant(TwoClients.PLACE.file(), TwoClients.FIRST);
+        OpenSheet first = TwoClients.open(weak, clock);
+        kept(first.apply(edit("one", 0, text("a", "first life"))));
+        first.close();
+        OpenSheet second = TwoClients.open(weak, clock);
+        weak.failAt(weak.operations() + n, FrailDisk.Failure.ONCE);
+        second.apply(edit("one", 1, text("b", "perhaps not kept")));
+        weak.heal();
+        kept(second.apply(edit("one", 9, text("b", "kept"))));
+        OpenSheet third = TwoClients.open(weak.afterPowerCut(), clock);
+        assertEquals("kept", textOf(third, "b"), "operation " + n + ", seed " + seed);
+        assertEquals("first life", textOf(third, "a"));
+      }
+    }
+  }
+
   @Test
   void saysThatATornEditWasDropped() throws IOException {
     OpenSheet sheet = open();

@@ -20,9 +20,11 @@ final class SheetModel {
   private final Deque<List<Line>> done = new ArrayDeque<>();
   private final Deque<List<Line>> undone = new ArrayDeque<>();
   private List<Line> lines;
+  private long revision;
 
-  SheetModel(List<Line> lines) {
+  SheetModel(List<Line> lines, long revision) {
     this.lines = List.copyOf(lines);
+    this.revision = revision;
   }
 
   static List<Line> of(InvestigationRecord record) {
@@ -37,8 +39,12 @@ final class SheetModel {
     return lines;
   }
 
+  long revision() {
+    return revision;
+  }
+
   SheetModel copy() {
-    SheetModel copy = new SheetModel(lines);
+    SheetModel copy = new SheetModel(lines, revision);
     copy.done.addAll(done);
     copy.undone.addAll(undone);
     return copy;
@@ -55,6 +61,7 @@ final class SheetModel {
       }
       (undo ? undone : done).push(lines);
       lines = from.pop();
+      revision++;
       return true;
     }
     List<Line> next = new ArrayList<>(lines);
@@ -78,6 +85,7 @@ final class SheetModel {
     done.push(lines);
     undone.clear();
     lines = List.copyOf(next);
+    revision++;
     return true;
   }
 

@@ -47,9 +47,9 @@ final class TwoClients {
   private int count;
   private int edits;
 
-  TwoClients(Random random, InvestigationRecord record) {
+  TwoClients(Random random, InvestigationRecord record, long revision) {
     this.random = random;
-    this.acknowledged = new SheetModel(SheetModel.of(record));
+    this.acknowledged = new SheetModel(SheetModel.of(record), revision);
     this.possible.add(acknowledged);
   }
 
@@ -89,10 +89,10 @@ final class TwoClients {
   }
 
   /** Takes one of the possible states as what is; false where it is none of them. */
-  boolean settle(InvestigationRecord found) {
-    List<SheetModel.Line> lines = SheetModel.of(found);
+  boolean settle(Snapshot found) {
+    List<SheetModel.Line> lines = SheetModel.of(found.record());
     for (SheetModel model : possible) {
-      if (model.lines().equals(lines)) {
+      if (model.lines().equals(lines) && model.revision() == found.revision()) {
         acknowledged = model;
         possible.clear();
         possible.add(acknowledged);
