@@ -40,6 +40,8 @@ public final class Endfloat implements Callable<Integer> {
     CommandLine line = new CommandLine(new Endfloat(streams));
     line.addSubcommand(new Serve(streams));
     line.addSubcommand(new Work(streams));
+    line.addSubcommand(new AgreeCommand(streams));
+    line.addSubcommand(new RerunCommand(streams));
     line.addSubcommand(new CatalogueCommand(streams));
     line.addSubcommand(new Prepare());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));

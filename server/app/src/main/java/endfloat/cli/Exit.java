@@ -1,5 +1,9 @@
 package endfloat.cli;
 
+import endfloat.engine.Figure;
+import endfloat.engine.Verdict;
+import java.util.Collection;
+
 /** Exit codes. Where several hold, 2 comes before 1 and 1 before 0. */
 final class Exit {
   /** Done; a verdict "not proven" is no fault. */
@@ -12,4 +16,11 @@ final class Exit {
   static final int BAD_INPUT = 2;
 
   private Exit() {}
+
+  /** OUTSIDE where one of these figures is. */
+  static int ofVerdicts(Collection<Figure> figures) {
+    boolean outside =
+        figures.stream().anyMatch(f -> f.verdict().filter(Verdict.OUTSIDE::equals).isPresent());
+    return outside ? OUTSIDE : DONE;
+  }
 }

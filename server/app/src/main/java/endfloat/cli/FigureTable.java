@@ -22,6 +22,11 @@ final class FigureTable {
     table.print(out);
   }
 
+  /** Only figures that a limit is set on. */
+  static void printJudged(PrintStream out, Collection<Figure> figures, GraphSettings settings) {
+    print(out, figures.stream().filter(f -> f.verdict().isPresent()).toList(), settings);
+  }
+
   private static void rows(TextTable table, Figure figure, Value value, GraphSettings settings) {
     String verdict = figure.verdict().map(Verdict::word).orElse("");
     if (value instanceof Value.Series || value instanceof Value.Fields) {

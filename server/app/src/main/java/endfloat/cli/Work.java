@@ -7,7 +7,7 @@ import endfloat.engine.ClauseProblem;
 import endfloat.engine.Figure;
 import endfloat.engine.GraphSource;
 import endfloat.engine.ValueGraph;
-import endfloat.engine.Verdict;
+import endfloat.review.FigureNumbers;
 import endfloat.working.LineProblem;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -72,7 +72,7 @@ final class Work implements Callable<Integer> {
     }
   }
 
-  private static boolean isError(ClauseProblem problem) {
+  static boolean isError(ClauseProblem problem) {
     return problem.problem().severity() == LineProblem.Severity.ERROR;
   }
 
@@ -80,15 +80,14 @@ final class Work implements Callable<Integer> {
     if (problems.stream().anyMatch(Work::isError)) {
       return Exit.BAD_INPUT;
     }
-    boolean outside =
-        figures.stream().anyMatch(f -> f.verdict().filter(Verdict.OUTSIDE::equals).isPresent());
-    return outside ? Exit.OUTSIDE : Exit.DONE;
+    return Exit.ofVerdicts(figures);
   }
 
   private static ObjectNode json(Collection<Figure> figures, List<ClauseProblem> problems) {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
+    FigureNumbers numbers = FigureNumbers.inUnitsOfLines();
     ArrayNode results = out.putArray("results");
-    figures.forEach(figure -> FigureNumbers.of(figure).forEach(results::add));
+    figures.forEach(figure -> numbers.of(figure).forEach(results::add));
     ArrayNode errors = out.putArray("errors");
     for (ClauseProblem one : problems) {
       if (isError(one)) {

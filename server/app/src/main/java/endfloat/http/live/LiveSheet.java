@@ -132,7 +132,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   }
 
   private synchronized Optional<ObjectNode> results(long revision) {
-    return Optional.empty();
+    return revision == view.revision() ? Optional.of(view.results()) : Optional.empty();
   }
 
   @Override

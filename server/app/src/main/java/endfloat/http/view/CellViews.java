@@ -17,6 +17,7 @@ final class CellViews implements NoteMarkup.References {
   private final ValueGraph graph;
   private final Map<String, Figure> figures;
   private final FigureViews figureViews;
+  private final LineViews lineViews;
   private final Map<String, ClauseHead> heads;
 
   CellViews(
@@ -24,11 +25,13 @@ final class CellViews implements NoteMarkup.References {
       ValueGraph graph,
       Map<String, Figure> figures,
       FigureViews figureViews,
+      LineViews lineViews,
       Map<String, ClauseHead> heads) {
     this.record = record;
     this.graph = graph;
     this.figures = figures;
     this.figureViews = figureViews;
+    this.lineViews = lineViews;
     this.heads = heads;
   }
 
@@ -40,7 +43,7 @@ final class CellViews implements NoteMarkup.References {
     switch (cell.kind()) {
       case "note", "caution" -> view.put("html", NoteMarkup.html(cell.text(), this));
       case "working" -> {
-        view.set("lines", LineViews.lines(graph.lines(cell.id())));
+        view.set("lines", lineViews.lines(graph.lines(cell.id())));
         view.set("tokens", LineViews.tokens(cell.text()));
       }
       default -> {}

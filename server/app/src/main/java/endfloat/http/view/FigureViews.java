@@ -11,21 +11,26 @@ import endfloat.engine.Value;
 import endfloat.engine.Verdict;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Figures as the page shows them. */
 final class FigureViews {
   /** Strips of all stations are drawn up to here; beyond, only that of the worst. */
   private static final int MOST_STRIPS = 12;
 
+  /** A series of no more values is written out. */
+  private static final int SHORT = 4;
+
   private final GraphSettings settings;
   private final LimitViews limits;
 
-  FigureViews(GraphSettings settings, LimitTexts texts) {
+  FigureViews(GraphSettings settings, PlacedLines lines) {
     this.settings = settings;
-    this.limits = new LimitViews(settings, texts);
+    this.limits = new LimitViews(settings, lines);
   }
 
   ObjectNode view(Figure figure) {
@@ -50,22 +55,59 @@ final class FigureViews {
     return view;
   }
 
-  /** What a note shows in the place of a figure: {@code 0.335 mm}; empty where it has no value. */
+  /**
+   * What stands for a figure in running text: {@code 0.335 mm}; empty where it has no value.
+   *
+   * @param fields of a record of results, as in {@code fit.pressure}
+   */
   Optional<String> text(Figure figure, List<String> fields) {
-    ObjectNode view = view(figure);
-    if (!fields.isEmpty()) {
-      for (var element : view.path("elements")) {
-        if (element.path("field").asText().equals(fields.get(0))) {
-          return Optional.of(
-              withUnit(element.path("value").asText(), element.path("unit").asText()));
-        }
-      }
-      return Optional.empty();
+    if (fields.isEmpty()) {
+      return figure.value().flatMap(value -> text(figure, value));
     }
-    String value = view.path("value").asText("");
-    return value.isEmpty()
-        ? Optional.empty()
-        : Optional.of(withUnit(value, view.path("unit").asText("")));
+    return figure.elements().stream()
+        .filter(element -> element.field().equals(fields.get(0)))
+        .findFirst()
+        .flatMap(
+            element ->
+                Shown.of(figure, element, settings)
+                    .map(FigureViews::withUnit)
+                    .or(() -> words(element.value())));
+  }
+
+  private Optional<String> text(Figure figure, Value value) {
+    if (value instanceof Value.Series && !figure.elements().isEmpty()) {
+      List<Shown> shown =
+          figure.elements().stream()
+              .flatMap(element -> Shown.of(figure, element, settings).stream())
+              .toList();
+      return Optional.of(seriesText(shown, figure.elements().size()));
+    }
+    return Shown.of(figure, settings).map(FigureViews::withUnit).or(() -> words(value));
+  }
+
+  private static String seriesText(List<Shown> shown, int size) {
+    if (shown.size() < size || size > SHORT) {
+      return size + " values";
+    }
+    String values = shown.stream().map(Shown::value).collect(Collectors.joining(", "));
+    return withUnit(values, shown.get(0).unit());
+  }
+
+  private static Optional<String> words(Value value) {
+    if (value instanceof Value.Words words) {
+      return Optional.of(words.text());
+    }
+    if (value instanceof Value.Truth truth) {
+      return Optional.of(truth.holds() ? "yes" : "no");
+    }
+    if (value instanceof Value.Fields fields) {
+      return Optional.of(fields.names().size() + " results");
+    }
+    return Optional.empty();
+  }
+
+  private static String withUnit(Shown shown) {
+    return withUnit(shown.value(), shown.unit());
   }
 
   private static String withUnit(String value, String unit) {
@@ -83,17 +125,11 @@ final class FigureViews {
               Shown.unit(figure.unit(), figure.kind(), settings),
               shown);
       limits(figure.judgements(), judged, true, view);
-    } else if (value instanceof Value.Words words) {
-      view.put("value", words.text());
-    } else if (value instanceof Value.Truth truth) {
-      view.put("value", truth.holds() ? "yes" : "no");
-    } else if (value instanceof Value.Series) {
+    } else if (value instanceof Value.Series || value instanceof Value.Fields) {
       elements(figure, view);
-      range(view);
-    } else if (value instanceof Value.Fields fields) {
-      elements(figure, view);
-      view.put("value", fields.names().size() + " results");
+      series(view);
     }
+    words(value).ifPresent(words -> view.put("value", words));
   }
 
   private static void shown(Shown shown, ObjectNode view) {
@@ -143,12 +179,10 @@ final class FigureViews {
               Shown.unit(element.unit(), elementKind(figure, element), settings),
               shown.get());
       limits(element.judgements(), judged, drawn, view);
-    } else if (element.value() instanceof Value.Words words) {
-      view.put("value", words.text());
-    } else if (element.value() instanceof Value.Truth truth) {
-      view.put("value", truth.holds() ? "yes" : "no");
     } else if (element.value() instanceof Value.Series series) {
       view.put("value", series.size() + " values");
+    } else {
+      words(element.value()).ifPresent(words -> view.put("value", words));
     }
     return view;
   }
@@ -165,21 +199,17 @@ final class FigureViews {
                         : kind);
   }
 
-  /** A series in one cell: from its first value to its last where it is short, else how many. */
-  private static void range(ObjectNode view) {
+  /** A series in one cell: its values where there are few, else how many there are. */
+  private static void series(ObjectNode view) {
     ArrayNode elements = view.withArray("elements");
-    if (elements.isEmpty()) {
+    if (elements.isEmpty() || elements.size() > SHORT || !elements.get(0).has("unit")) {
+      view.put("value", elements.size() + " values");
       return;
     }
-    if (elements.size() <= 4 && elements.get(0).has("unit")) {
-      StringBuilder values = new StringBuilder();
-      elements.forEach(
-          one ->
-              values.append(values.length() == 0 ? "" : ", ").append(one.path("value").asText()));
-      view.put("value", values.toString()).put("unit", elements.get(0).path("unit").asText());
-    } else {
-      view.put("value", elements.size() + " values");
-    }
+    List<String> values = new ArrayList<>();
+    elements.forEach(one -> values.add(one.path("value").asText()));
+    view.put("value", String.join(", ", values));
+    view.put("unit", elements.get(0).path("unit").asText());
   }
 
   private static void problem(LineProblem problem, ObjectNode view) {

@@ -16,11 +16,11 @@ import java.util.Optional;
 /** A limit with its verdict, and the strip that shows the value between its limits. */
 final class LimitViews {
   private final GraphSettings settings;
-  private final LimitTexts texts;
+  private final PlacedLines lines;
 
-  LimitViews(GraphSettings settings, LimitTexts texts) {
+  LimitViews(GraphSettings settings, PlacedLines lines) {
     this.settings = settings;
-    this.texts = texts;
+    this.lines = lines;
   }
 
   /**
@@ -60,7 +60,7 @@ final class LimitViews {
     if (!asTyped) {
       return Optional.empty();
     }
-    return low ? texts.low(limit.clause(), limit.line()) : texts.high(limit.clause(), limit.line());
+    return low ? lines.low(limit.clause(), limit.line()) : lines.high(limit.clause(), limit.line());
   }
 
   private static String text(double si, Unit unit, Optional<String> typed) {

@@ -4,33 +4,30 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Figure;
-import endfloat.engine.ValueGraph;
+import endfloat.engine.ValueGraph.PlacedLine;
 import endfloat.working.Line;
 import endfloat.working.Parser;
 import endfloat.working.Token;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** The lines of a working, typeset, and the spans that its editor paints. */
 final class LineViews {
-  private LineViews() {}
-
   /**
    * The lines that stand as rows: values, correlations, and limits on values of another clause.
    * Limits on a value of the same clause stand beside it.
    */
-  static ArrayNode lines(List<ValueGraph.PlacedLine> placed) {
+  ArrayNode lines(List<PlacedLine> placed) {
     Set<String> own = new HashSet<>();
-    for (ValueGraph.PlacedLine one : placed) {
+    for (PlacedLine one : placed) {
       if (one.line() instanceof Line.Definition definition) {
         own.add(definition.name());
       }
     }
     ArrayNode views = JsonNodeFactory.instance.arrayNode();
-    for (ValueGraph.PlacedLine one : placed) {
+    for (PlacedLine one : placed) {
       if (!(one.line() instanceof Line.Limit limit) || !own.contains(limit.place().name())) {
         views.add(line(one));
       }
@@ -38,7 +35,7 @@ final class LineViews {
     return views;
   }
 
-  private static ObjectNode line(ValueGraph.PlacedLine placed) {
+  private ObjectNode line(PlacedLine placed) {
     Line line = placed.line();
     ObjectNode view = JsonNodeFactory.instance.objectNode();
     view.put("line", placed.firstLine() + line.span().line());
@@ -51,8 +48,23 @@ final class LineViews {
     } else {
       view.put("kind", "correlate").put("name", "").put("figure", "");
     }
+    view.put("formula", plain(placed.text()));
     view.put("given", line.comment()).put("source", placed.text());
     return view;
+  }
+
+  /** The line of a figure with its numbers put in; empty where it names no other figure. */
+  String numbers(Figure figure, PlacedLines lines, Map<String, Figure> figures, FigureViews views) {
+    return lines
+        .at(figure.clause(), figure.span().line())
+        .map(PlacedLine::line)
+        .filter(Line.Definition.class::isInstance)
+        .map(line -> "")
+        .orElse("");
+  }
+
+  private static String plain(String text) {
+    return "<math><mtext>" + text.replace("&", "&amp;").replace("<", "&lt;") + "</mtext></math>";
   }
 
   /** {@code [[line, from, to, kind]]}. */
@@ -67,11 +79,5 @@ final class LineViews {
           .add(token.kind());
     }
     return tokens;
-  }
-
-  /** A figure's line with the numbers put in; empty where it names none. */
-  static Optional<String> numbers(
-      Figure figure, ValueGraph graph, Map<String, Figure> figures, FigureViews views) {
-    return Optional.empty();
   }
 }

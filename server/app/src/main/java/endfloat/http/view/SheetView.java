@@ -9,6 +9,7 @@ import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
+import endfloat.review.Results;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.Snapshot;
 import java.util.HashMap;
@@ -25,6 +26,7 @@ public final class SheetView {
   private static final List<String> BLOCKS =
       List.of("title_block", "settings", "parts", "instruments");
 
+  private final LineViews lineViews = new LineViews();
   private RecordGraph figures;
   private Map<String, Figure> known = new LinkedHashMap<>();
   private final Map<String, ClauseHead> heads = new HashMap<>();
@@ -66,12 +68,12 @@ public final class SheetView {
     return graph().source().settings();
   }
 
-  private FigureViews figureViews() {
-    return new FigureViews(settings(), new LimitTexts(graph()));
+  private FigureViews figureViews(PlacedLines lines) {
+    return new FigureViews(settings(), lines);
   }
 
   private CellViews cellViews(FigureViews views) {
-    return new CellViews(record, graph(), known, views, heads);
+    return new CellViews(record, graph(), known, views, lineViews, heads);
   }
 
   /** The revision that the view shows. */
@@ -94,14 +96,15 @@ public final class SheetView {
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "sheet");
     message.put("revision", revision);
     blocks(message.putObject("record"), Set.copyOf(BLOCKS));
-    FigureViews views = figureViews();
+    PlacedLines lines = new PlacedLines(graph());
+    FigureViews views = figureViews(lines);
     CellViews cells = cellViews(views);
     message.set(
         "cells",
         ClauseOrder.filled(
             ClauseOrder.of(record), id -> cell(cells, record.cell(id).orElseThrow())));
     ObjectNode all = message.putObject("figures");
-    known.forEach((name, figure) -> all.set(name, view(views, figure)));
+    known.forEach((name, figure) -> all.set(name, view(figure, lines, views)));
     message.set("summary", Summary.of(known.values(), heads.values()));
     ArrayNode found = message.putArray("notices");
     notices.forEach(found::add);
@@ -134,7 +137,8 @@ public final class SheetView {
     message.put("revision", revision);
     message.put("author", change.edit().author()).put("page", change.edit().client());
     message.put("edit", change.edit().id());
-    FigureViews views = figureViews();
+    PlacedLines lines = new PlacedLines(graph());
+    FigureViews views = figureViews(lines);
     clausesOf(names, clauses);
     headsInto(message, clauses, change.cells());
     CellViews cells = cellViews(views);
@@ -150,7 +154,7 @@ public final class SheetView {
     if (!change.blocks().isEmpty()) {
       blocks(message.putObject("record"), change.blocks());
     }
-    figuresInto(message.putObject("figures"), shown, views);
+    figuresInto(message.putObject("figures"), shown, lines, views);
     message.set("summary", Summary.of(known.values(), heads.values()));
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
   }
@@ -169,21 +173,22 @@ public final class SheetView {
     }
   }
 
-  private void figuresInto(ObjectNode into, Set<String> names, FigureViews views) {
+  private void figuresInto(
+      ObjectNode into, Set<String> names, PlacedLines lines, FigureViews views) {
     for (String name : names) {
       Figure figure = known.get(name);
       if (figure == null) {
         into.putNull(name);
       } else {
-        into.set(name, view(views, figure));
+        into.set(name, view(figure, lines, views));
       }
     }
   }
 
-  private ObjectNode view(FigureViews views, Figure figure) {
+  private ObjectNode view(Figure figure, PlacedLines lines, FigureViews views) {
     ObjectNode view = views.view(figure);
-    LineViews.numbers(figure, graph(), known, views).ifPresent(math -> view.put("numbers", math));
-    return view;
+    String numbers = lineViews.numbers(figure, lines, known, views);
+    return numbers.isEmpty() ? view : view.put("numbers", numbers);
   }
 
   /** Clauses that these figures stand in, and those that set limits on them. */
@@ -234,8 +239,8 @@ public final class SheetView {
       return message;
     }
     ValueGraph.Preview preview = graph().preview(cell, text);
-    FigureViews views = figureViews();
-    message.set("lines", LineViews.lines(preview.lines()));
+    FigureViews views = figureViews(new PlacedLines(graph()));
+    message.set("lines", lineViews.lines(preview.lines()));
     message.set("tokens", LineViews.tokens(text));
     ArrayNode problems = message.putArray("problems");
     preview.problems().forEach(one -> problems.add(ProblemViews.view(one)));
@@ -260,7 +265,13 @@ public final class SheetView {
   public ObjectNode trace(String name) {
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "trace");
     message.put("name", name);
-    graph().trace(name).ifPresent(trace -> TraceView.into(message, trace, known, figureViews()));
+    FigureViews views = figureViews(new PlacedLines(graph()));
+    graph().trace(name).ifPresent(trace -> TraceView.into(message, trace, known, views));
     return message;
+  }
+
+  /** The figures that are saved with the record. */
+  public ObjectNode results() {
+    return Results.of(graph());
   }
 }

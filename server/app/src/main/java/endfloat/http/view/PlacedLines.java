@@ -1,0 +1,55 @@
+package endfloat.http.view;
+
+import endfloat.engine.ValueGraph;
+import endfloat.engine.ValueGraph.PlacedLine;
+import endfloat.working.Expression;
+import endfloat.working.Line;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The lines of workings by where they stand, looked up a clause at a time. */
+final class PlacedLines {
+  private final ValueGraph graph;
+  private final Map<String, Map<Integer, PlacedLine>> clauses = new HashMap<>();
+
+  PlacedLines(ValueGraph graph) {
+    this.graph = graph;
+  }
+
+  /** The statement that begins on a line of a clause. */
+  Optional<PlacedLine> at(String clause, int line) {
+    return Optional.ofNullable(clauses.computeIfAbsent(clause, this::lines).get(line));
+  }
+
+  private Map<Integer, PlacedLine> lines(String clause) {
+    Map<Integer, PlacedLine> lines = new HashMap<>();
+    for (PlacedLine placed : graph.lines(clause)) {
+      lines.put(placed.firstLine() + placed.line().span().line(), placed);
+    }
+    return lines;
+  }
+
+  /** Digits of a lower limit as they were typed: 0.10 stays 0.10; empty where it is no number. */
+  Optional<String> low(String clause, int line) {
+    return limit(clause, line).flatMap(Line.Limit::low).flatMap(PlacedLines::digits);
+  }
+
+  /** Digits of an upper limit. */
+  Optional<String> high(String clause, int line) {
+    return limit(clause, line).flatMap(Line.Limit::high).flatMap(PlacedLines::digits);
+  }
+
+  private Optional<Line.Limit> limit(String clause, int line) {
+    return at(clause, line)
+        .map(PlacedLine::line)
+        .filter(Line.Limit.class::isInstance)
+        .map(Line.Limit.class::cast);
+  }
+
+  private static Optional<String> digits(Expression expression) {
+    return expression instanceof Expression.Literal literal
+        ? Optional.of(literal.digits())
+        : Optional.empty();
+  }
+}
