@@ -7,8 +7,8 @@ import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
 import endfloat.engine.Shown;
 import endfloat.engine.Verdict;
+import endfloat.picture.LimitNumber;
 import endfloat.picture.LimitStrip;
-import endfloat.units.ShortestDecimal;
 import endfloat.units.Unit;
 import java.util.Locale;
 import java.util.Optional;
@@ -39,8 +39,9 @@ final class LimitViews {
   ObjectNode view(Judgement limit, Judged judged, boolean drawn) {
     ObjectNode view = JsonNodeFactory.instance.objectNode();
     boolean asTyped = limit.unit().filter(judged.unit()::equals).isPresent();
-    String low = text(limit.low(), judged.unit(), typed(asTyped, limit, true));
-    String high = text(limit.high(), judged.unit(), typed(asTyped, limit, false));
+    double width = judged.unit().interval().fromSi(limit.high() - limit.low());
+    String low = text(limit.low(), width, judged.unit(), typed(asTyped, limit, true));
+    String high = text(limit.high(), width, judged.unit(), typed(asTyped, limit, false));
     view.put("low", low).put("high", high).put("unit", judged.shown().unit());
     view.put("authority", limit.authority()).put("condition", limit.condition());
     view.put("state", limit.state()).put("rule", limit.rule().word());
@@ -63,15 +64,8 @@ final class LimitViews {
     return low ? lines.low(limit.clause(), limit.line()) : lines.high(limit.clause(), limit.line());
   }
 
-  private static String text(double si, Unit unit, Optional<String> typed) {
-    if (Double.isNaN(si)) {
-      return "";
-    }
-    return typed.orElseGet(
-        () -> {
-          String plain = ShortestDecimal.of(unit.fromSi(si)).toPlainString();
-          return plain.replace('-', '−');
-        });
+  private static String text(double si, double width, Unit unit, Optional<String> typed) {
+    return Double.isNaN(si) ? "" : typed.orElseGet(() -> LimitNumber.text(unit.fromSi(si), width));
   }
 
   private LimitStrip strip(Judgement limit, Judged judged, String low, String high) {

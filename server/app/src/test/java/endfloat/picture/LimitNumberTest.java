@@ -1,0 +1,56 @@
+package endfloat.picture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import endfloat.units.Unit;
+import endfloat.units.UnitTable;
+import java.math.BigDecimal;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Converted limits are printed as finely as their tolerance needs and no finer. */
+class LimitNumberTest {
+
+  /** The inch is 25.4 mm: 0.10 mm = 0.003937..., 88.02 mm = 3.4653543... in. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.10, 0.30, mm, in, 0.00394, 0.01181",
+    "88.00, 88.02, mm, in, 3.464567, 3.465354",
+    "15, 25, degC, degF, 59, 77",
+    "0.002, 0.006, in, mm, 0.0508, 0.1524",
+    "40, 45, lbf.ft, N.m, 54.23, 61.01",
+    "-0.10, 0.10, mm, in, −0.00394, 0.00394"
+  })
+  void twoLimitsAreFineEnoughForTheirWidth(
+      String low, String high, String typed, String shown, String lowText, String highText) {
+    double from = in(low, typed, shown);
+    double to = in(high, typed, shown);
+    assertEquals(lowText, LimitNumber.text(from, to - from));
+    assertEquals(highText, LimitNumber.text(to, to - from));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.06, mm, in, 0.0023622", "40, lbf.ft, N.m, 54.233", "20000, psi, MPa, 137.9"})
+  void oneLimitHasFiveFigures(String at, String typed, String shown, String text) {
+    assertEquals(text, LimitNumber.text(in(at, typed, shown), Double.NaN));
+  }
+
+  private static double in(String number, String typed, String shown) {
+    Unit unit = UnitTable.find(typed);
+    return UnitTable.find(shown).fromSi(unit.toSi(number));
+  }
+
+  @Property
+  void printIsNeverOffByMoreThanAFourHundredthOfTheWidth(
+      @ForAll @DoubleRange(min = -1000, max = 1000) @Scale(9) double at,
+      @ForAll @DoubleRange(min = 1e-6, max = 100) @Scale(9) double width) {
+    double printed =
+        new BigDecimal(LimitNumber.text(at, width).replace('\u2212', '-')).doubleValue();
+    assertTrue(Math.abs(printed - at) <= width / 400 + 1e-12);
+  }
+}
