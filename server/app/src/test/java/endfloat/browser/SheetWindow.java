@@ -52,6 +52,11 @@ final class SheetWindow {
     return new SheetWindow(browser);
   }
 
+  /** The window that is in front, with whatever it shows. */
+  static SheetWindow of(Browser browser) {
+    return new SheetWindow(browser);
+  }
+
   /** The same in a further window. */
   static SheetWindow openAnother(Browser browser, String address) {
     browser.driver().switchTo().newWindow(WindowType.WINDOW);
