@@ -43,7 +43,7 @@ final class AgreeCommand implements Callable<Integer> {
     if (report.compared() == 0) {
       throw new BadInputException(
           record + " holds no saved figures to compare.",
-          "Open it once with Endfloat; it saves them.");
+          "They are saved with the first edit in Endfloat.");
     }
     if (json) {
       Json.print(streams.out(), json(report));

@@ -1,5 +1,8 @@
 package endfloat.cli;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.record.RecordException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
@@ -7,6 +10,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 
 /** {@code endfloat [command]}; without a command it serves the shelf. */
 @Command(
@@ -47,7 +51,7 @@ public final class Endfloat implements Callable<Integer> {
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setParameterExceptionHandler((e, given) -> misused(e));
-    line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, streams));
+    line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, parsed, streams));
     int code = line.execute(arguments);
     streams.out().flush();
     return code;
@@ -65,17 +69,36 @@ public final class Endfloat implements Callable<Integer> {
     return Exit.BAD_INPUT;
   }
 
-  private static int failed(Exception e, Streams streams) {
+  private static int failed(Exception e, ParseResult parsed, Streams streams) {
+    boolean json = parsed.hasSubcommand() && parsed.subcommand().hasMatchedOption("--json");
+    String message;
+    String wayOut;
     if (e instanceof BadInputException bad) {
-      streams.err().println("endfloat: " + bad.getMessage());
-      streams.err().println(bad.wayOut());
-      return Exit.BAD_INPUT;
+      message = bad.getMessage();
+      wayOut = bad.wayOut();
+    } else if (e instanceof RecordException bad) {
+      message = bad.getMessage();
+      wayOut = "Nothing was changed.";
+    } else {
+      if (Boolean.getBoolean("endfloat.trace")) {
+        e.printStackTrace(streams.err());
+      }
+      message = "this failed inside the program: " + e;
+      wayOut = "Nothing was written. Please report it with the command you gave.";
     }
-    if (Boolean.getBoolean("endfloat.trace")) {
-      e.printStackTrace(streams.err());
+    if (json) {
+      ObjectNode out = JsonNodeFactory.instance.objectNode();
+      if (parsed.subcommand().commandSpec().name().equals("work")) {
+        out.putArray("results");
+        out.putArray("errors").addObject().put("line", 1).put("column", 1);
+      } else {
+        out.putArray("errors").addObject();
+      }
+      ((ObjectNode) out.at("/errors/0")).put("message", message + " " + wayOut);
+      Json.print(streams.out(), out);
     }
-    streams.err().println("endfloat: this failed inside the program: " + e);
-    streams.err().println("Nothing was written. Please report it with the command you gave.");
+    streams.err().println("endfloat: " + message);
+    streams.err().println(wayOut);
     return Exit.BAD_INPUT;
   }
 }

@@ -37,6 +37,9 @@ import picocli.CommandLine.Parameters;
       "station; repeats stand below each other, an empty field is not taken."
     })
 final class RerunCommand implements Callable<Integer> {
+  /** More problems than these say no more than these. */
+  private static final int MOST_LISTED = 20;
+
   private final Streams streams;
 
   @Parameters(index = "0", paramLabel = "RECORD", description = "The record to run again.")
@@ -98,12 +101,18 @@ final class RerunCommand implements Callable<Integer> {
       return Rerun.run(from, given);
     } catch (RerunRefusedException e) {
       throw new BadInputException(
-          "The readings in "
-              + readings
-              + " do not fit the record:\n  "
-              + String.join("\n  ", e.problems()),
+          "The readings in " + readings + " do not fit the record:" + listed(e.problems()),
           "Correct the file; nothing was written.");
     }
+  }
+
+  private static String listed(List<String> problems) {
+    StringBuilder list = new StringBuilder();
+    problems.stream().limit(MOST_LISTED).forEach(one -> list.append("\n  ").append(one));
+    int more = problems.size() - MOST_LISTED;
+    return more > 0
+        ? list.append("\n  and ").append(more).append(" more").toString()
+        : list.toString();
   }
 
   private DecimalMark mark() {

@@ -1,0 +1,225 @@
+package endfloat.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The other commands: what they print, how they end, and what they do with bad input. */
+class CommandsTest {
+  private static final Path NOTEBOOKS = Path.of("../../notebooks");
+  private static final String READINGS =
+      "lash[tooth=1] [mm],lash[tooth=2] [mm]\n0.152,0.161\n0.153,\n";
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"serve", "work", "agree", "rerun", "catalogue"})
+  void everyCommandExplainsItself(String command) {
+    Run run = Run.of("", command, "--help");
+    assertEquals(Exit.DONE, run.code());
+    assertTrue(run.out().contains("Usage: endfloat " + command), run.out());
+  }
+
+  @Test
+  void theProgramNamesItsCommandsAndExitCodes() {
+    Run run = Run.of("", "--help");
+    assertEquals(Exit.DONE, run.code());
+    for (String word : new String[] {"serve", "work", "agree", "rerun", "catalogue", "Exit code"}) {
+      assertTrue(run.out().contains(word), run.out());
+    }
+    assertFalse(run.out().contains("prepare"), run.out());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"dance", "work --loud", "agree", "rerun a.json", "serve --port x"})
+  void whatIsNotUnderstoodIsSaidAndEndsWithTwo(String line) {
+    Run run = Run.of("", line.split(" "));
+    assertEquals(Exit.BAD_INPUT, run.code());
+    assertTrue(run.err().startsWith("endfloat: "), run.err());
+    assertTrue(run.err().contains("--help"), run.err());
+    assertEquals("", run.out());
+  }
+
+  @Test
+  void theCatalogueListsEveryCalculationAndShowsOneWithItsSource() {
+    JsonNode list = Run.of("", "catalogue", "--json").json().path("calculations");
+    assertTrue(list.size() > 20, list::toString);
+    JsonNode one = Run.of("", "catalogue", "thermal_growth", "--json").json();
+    assertEquals("thermal_growth", one.path("name").asText());
+    assertEquals("mm", one.at("/parameters/0/unit").asText());
+    assertFalse(one.path("source").asText().isEmpty());
+    assertFalse(one.at("/checks/0/source").asText().isEmpty());
+    assertTrue(Run.of("", "catalogue", "thermal_growth").out().contains("Worked example"));
+  }
+
+  @Test
+  void aMisspeltCalculationIsAnsweredWithItsNeighbours() {
+    Run run = Run.of("", "catalogue", "thermal_grwth");
+    assertEquals(Exit.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("thermal_growth"), run.err());
+  }
+
+  @Test
+  void aRecordRunAgainHasTheOtherReadingsAndAgreesWithItself() throws IOException {
+    Path out = folder.resolve("next.json");
+    Run run = rerun(READINGS, out);
+    assertEquals(Exit.DONE, run.code(), run.err());
+    JsonNode printed = run.json();
+    assertEquals("within", figure(printed, "tight").path("verdict").asText());
+    assertEquals(0.1525, figure(printed, "tight").path("value").asDouble(), 1e-12);
+    assertTrue(Files.readString(out).contains("0.161"));
+    assertEquals(Exit.DONE, Run.of("", "agree", out.toString()).code());
+    assertEquals(Exit.DONE, Run.of("", "agree", out.toString(), "--exact").code());
+  }
+
+  @Test
+  void aVerdictOutsideEndsARerunWithOne() throws IOException {
+    Run run =
+        rerun(READINGS.replace("0.152", "0.052").replace("0.153", ""), folder.resolve("n.json"));
+    assertEquals(Exit.OUTSIDE, run.code(), run.err());
+  }
+
+  @Test
+  void aRerunWritesOverNothing() throws IOException {
+    Path out = folder.resolve("next.json");
+    Files.writeString(out, "mine");
+    Run run = rerun(READINGS, out);
+    assertEquals(Exit.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("exists already"), run.err());
+    assertEquals("mine", Files.readString(out));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "lash[tooth=1] [mm],lash[tooth=2] [mm]\n0.1x2,0.161\n",
+        "lash[tooth=1] [mm],lash[tooth=2] [s]\n0.152,0.161\n",
+        "lash[tooth=1] [mm],lash[tooth=3] [mm]\n0.152,0.161\n",
+        "lash[tooth=1] [mm]\n0.152\n",
+        "lash[tooth=1] [mm],lash[tooth=2] [mm],other [mm]\n0.152,0.161,1\n",
+        "lash[tooth=1] [mm],lash[tooth=2] [mm]\n\"0,152\",0.161\n"
+      })
+  void readingsThatDoNotFitAreRefusedInWordsAndNothingIsWritten(String csv) throws IOException {
+    Path out = folder.resolve("next.json");
+    Run run = rerun(csv, out);
+    assertEquals(Exit.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("do not fit the record"), run.err());
+    assertFalse(run.err().contains("Exception"), run.err());
+    assertFalse(Files.exists(out));
+    assertFalse(run.json().at("/errors/0/message").asText().isEmpty());
+  }
+
+  @Test
+  void aChangedFigureIsNamedAndEndsWithOne() throws IOException {
+    Path out = folder.resolve("next.json");
+    rerun(READINGS, out);
+    String text = Files.readString(out);
+    assertTrue(text.contains("0.1525"), text);
+    Files.writeString(out, text.replace("0.1525", "0.1526"));
+    Run run = Run.of("", "agree", out.toString(), "--json");
+    assertEquals(Exit.OUTSIDE, run.code());
+    assertFalse(run.json().path("agrees").asBoolean());
+    assertEquals("value", run.json().at("/differences/0/what").asText());
+    assertTrue(Run.of("", "agree", out.toString()).out().contains("differences"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{",
+        "[]",
+        "{\"format\":\"endfloat-record\",\"version\":99}",
+        "",
+        "{\"a\":1,\"a\":2}"
+      })
+  void whatIsNoRecordIsRefusedInWords(String text) throws IOException {
+    Path file = folder.resolve("bad.json");
+    Files.writeString(file, text);
+    Run run = Run.of("", "agree", file.toString());
+    assertEquals(Exit.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("bad.json"), run.err());
+    assertFalse(run.err().contains("Exception"), run.err());
+  }
+
+  @Test
+  void aFileThatIsNotThereOrAFolderIsSaidToBe() {
+    assertTrue(Run.of("", "agree", folder.resolve("no.json").toString()).err().contains("no file"));
+    assertTrue(Run.of("", "agree", folder.toString()).err().contains("is a folder"));
+  }
+
+  @Test
+  void theDemonstrationRunsAgainOnItsSecondEngine() {
+    Run run =
+        Run.of(
+            "",
+            "rerun",
+            NOTEBOOKS.resolve("w6-bevel-mesh.json").toString(),
+            "--readings",
+            NOTEBOOKS.resolve("w6-bevel-mesh.second-engine.csv").toString(),
+            "--out",
+            folder.resolve("second.json").toString());
+    assertTrue(run.out().contains("hot_loosest"), run.out() + run.err());
+    assertTrue(Files.exists(folder.resolve("second.json")), run.err());
+  }
+
+  private Run rerun(String csv, Path out) throws IOException {
+    Path record = folder.resolve("first.json");
+    Files.writeString(record, RECORD);
+    Path readings = folder.resolve("readings.csv");
+    Files.write(readings, csv.getBytes(StandardCharsets.UTF_8));
+    return Run.of(
+        "",
+        "rerun",
+        record.toString(),
+        "--readings",
+        readings.toString(),
+        "--out",
+        out.toString(),
+        "--json");
+  }
+
+  private static JsonNode figure(JsonNode printed, String name) {
+    for (JsonNode one : printed.path("results")) {
+      if (one.path("name").asText().equals(name)) {
+        return one;
+      }
+    }
+    throw new AssertionError(name + " is not in " + printed);
+  }
+
+  private static final String RECORD =
+      """
+      {
+        "format": "endfloat-record",
+        "version": 1,
+        "title_block": {"title": "Upper mesh", "state": "draft"},
+        "settings": {"units": "metric", "terms": "british", "coverage": 2, "stage": "as found"},
+        "parts": [],
+        "instruments": [
+          {"id": "DG", "name": "Dial gauge", "offset": "0.002 mm", "resolution": "0.002 mm"}
+        ],
+        "cells": [
+          {"id": "r", "kind": "readings", "title": "Backlash", "readings": [
+            {"name": "lash", "what": "Backlash", "unit": "mm", "instrument": "DG", "axes": ["tooth"],
+             "entries": [
+               {"at": {"tooth": "1"}, "taken": ["0.134"]},
+               {"at": {"tooth": "2"}, "taken": ["0.141"]}
+             ]}
+          ]},
+          {"id": "w", "kind": "working", "title": "Verdict",
+           "text": "tight [mm] = min(lash)\\nlimit tight: 0.10 .. 0.30 mm"}
+        ]
+      }
+      """;
+}
