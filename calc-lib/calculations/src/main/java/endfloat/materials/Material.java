@@ -69,6 +69,11 @@ public final class Material {
         String.join("; ", sources));
   }
 
+  /** Names of all materials on file, for a list to choose from. */
+  public static List<String> names() {
+    return MaterialTable.LIBRARY.names();
+  }
+
   private static Uncertain value(
       MaterialTable table, String material, String property, String words, List<String> sources) {
     Optional<StoredValue> stored = table.value(material, property);

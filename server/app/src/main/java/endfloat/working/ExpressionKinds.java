@@ -5,9 +5,15 @@ import endfloat.units.UnitException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 
 /** Finds the kind of every part of an expression, and resolves it. */
 final class ExpressionKinds {
+  /** Symbols that stand below the stroke of usual units, so that no one reads a value there. */
+  private static final Set<String> OFTEN_BELOW =
+      Set.of(
+          "m", "cm", "mm", "in", "ft", "s", "min", "h", "K", "kg", "N", "rad", "rev", "deg", "kW");
+
   private final Checking checking;
   private final ProductRules products;
   private final FunctionKinds functions;
@@ -23,6 +29,7 @@ final class ExpressionKinds {
   Typed typed(Expression written) {
     if (written instanceof Expression.Literal literal) {
       Kind kind = literal.unit().map(Kinds::of).orElse(Kinds.NUMBER);
+      literal.unit().ifPresent(u -> hintAtName(literal, u.symbol()));
       return new Typed.Constant(literal.span(), kind, literal.si());
     }
     if (written instanceof Expression.Place place) {
@@ -49,6 +56,20 @@ final class ExpressionKinds {
       return listing(listing);
     }
     return new Typed.Words(written.span(), ((Expression.Text) written).text());
+  }
+
+  /** {@code 20 mm/d} is millimetres a day, also where the record has a value d. */
+  private void hintAtName(Expression.Literal literal, String unit) {
+    int stroke = unit.lastIndexOf('/');
+    String below = stroke > 0 ? unit.substring(stroke + 1) : "";
+    if (!below.isEmpty()
+        && !OFTEN_BELOW.contains(below)
+        && checking.scope.kindOf(below).isPresent()) {
+      checking.hint(
+          literal.span(),
+          "\"" + below + "\" in " + literal.digits() + " " + unit + " is the unit, not the value",
+          "Put a blank on both sides of the stroke for the value: / " + below);
+    }
   }
 
   private Typed binary(Expression.Binary binary) {
@@ -128,7 +149,7 @@ final class ExpressionKinds {
     try {
       return unit.toSi(digits);
     } catch (UnitException e) {
-      throw new KindException(span, UnitReader.sentence(e), e.wayOut());
+      throw new KindException(span, UnitReader.sentence(e), UnitReader.wayOut(e));
     }
   }
 

@@ -15,7 +15,7 @@ final class Nearest {
   /** Best first, at most three; those that begin with what was written count as near too. */
   static List<String> of(String written, Collection<String> known) {
     String small = written.toLowerCase(Locale.ROOT);
-    int far = written.length() < 3 ? 0 : Math.max(1, written.length() / 3);
+    int far = written.length() < 3 ? 0 : (written.length() + 1) / 3;
     return known.stream()
         .distinct()
         .filter(k -> !k.equals(written))

@@ -19,7 +19,7 @@ final class Partners {
               written.span(), Operand.digits(written), Optional.of(unit), literal.si());
       return new Operand(read, new Typed.Constant(written.span(), kind, si));
     } catch (UnitException e) {
-      throw new KindException(written.span(), UnitReader.sentence(e), e.wayOut());
+      throw new KindException(written.span(), UnitReader.sentence(e), UnitReader.wayOut(e));
     }
   }
 

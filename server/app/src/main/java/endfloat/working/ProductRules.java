@@ -33,7 +33,7 @@ final class ProductRules {
     try {
       return product.get();
     } catch (UnitException e) {
-      throw new KindException(span, UnitReader.sentence(e), e.wayOut());
+      throw new KindException(span, UnitReader.sentence(e), UnitReader.wayOut(e));
     }
   }
 

@@ -204,7 +204,7 @@ final class TreeBuilder {
     try {
       si = unit.toSi(number.getText());
     } catch (UnitException e) {
-      throw new Refusal(number.from(), number.to(), UnitReader.sentence(e), e.wayOut());
+      throw new Refusal(number.from(), number.to(), UnitReader.sentence(e), UnitReader.wayOut(e));
     }
     if (!Double.isFinite(si)) {
       throw new Refusal(

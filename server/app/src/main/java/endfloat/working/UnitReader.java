@@ -5,12 +5,18 @@ import endfloat.units.UnitException;
 import endfloat.units.UnitTable;
 import endfloat.working.grammar.WorkingGrammar;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Takes the unit straight after a number, and the unit mark after a name. It stands here and not in
  * the grammar because only here the blanks can still be seen.
  */
 final class UnitReader {
+  /** A symbol that ends in a figure. */
+  private static final Pattern RAISED =
+      Pattern.compile("(?<![\\p{L}\\d_^])(\\p{L}+)[2-9](?![\\p{L}\\d_^])");
+
   private final Reading reading;
 
   UnitReader(Reading reading) {
@@ -48,7 +54,9 @@ final class UnitReader {
         at = pastSymbol(at + 1);
       } else if (sign == '/' && reading.letter(at + 1) == '(') {
         int close = pastBracket(at + 2);
-        if (close < 0 || !isUnit(reading.text.substring(from, close))) {
+        if (close < 0
+            || !isProduct(reading.text.substring(at + 2, close - 1))
+            || !isUnit(reading.text.substring(from, close))) {
           return at;
         }
         at = close;
@@ -93,6 +101,11 @@ final class UnitReader {
       }
       at++;
     }
+  }
+
+  /** One symbol alone needs no bracket, so a bracket around one is a value's. */
+  private static boolean isProduct(String inside) {
+    return inside.indexOf('.') > 0 || inside.indexOf('·') > 0 || inside.indexOf('⋅') > 0;
   }
 
   static boolean isUnit(String text) {
@@ -142,6 +155,7 @@ final class UnitReader {
 
   private Unit find(int from, int end, String number) {
     String run = reading.text.substring(from, end);
+    refuseRaisedByFigure(from, end, run, number);
     try {
       return UnitTable.find(run);
     } catch (UnitException e) {
@@ -149,9 +163,47 @@ final class UnitReader {
     }
   }
 
+  /**
+   * {@code 20 mm/d2}: a figure at the end of a symbol is a power to some, part of a name to most.
+   */
+  private static void refuseRaisedByFigure(int from, int end, String run, String number) {
+    Matcher raised = RAISED.matcher(run);
+    while (raised.find()) {
+      String symbol = raised.group(1);
+      if (isUnit(symbol) && !isEntry(raised.group())) {
+        String power = run.substring(0, raised.end(1)) + "^" + run.substring(raised.end(1));
+        throw new Refusal(
+            from,
+            end,
+            "\""
+                + raised.group()
+                + "\""
+                + (run.equals(raised.group()) ? "" : " in \"" + run + "\"")
+                + " is not a unit",
+            "For a unit: write "
+                + number
+                + " "
+                + power
+                + asValue(run, number).map(v -> ". For a value: write " + v).orElse(""));
+      }
+    }
+  }
+
+  private static boolean isEntry(String symbol) {
+    return UnitTable.entries().stream()
+        .anyMatch(e -> e.symbol().equals(symbol) || e.aliases().contains(symbol));
+  }
+
   static String sentence(UnitException e) {
-    String message = e.getMessage();
-    return Character.toUpperCase(message.charAt(0)) + message.substring(1);
+    return capital(e.getMessage());
+  }
+
+  static String wayOut(UnitException e) {
+    return e.wayOut().isEmpty() ? "" : capital(e.wayOut());
+  }
+
+  private static String capital(String text) {
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
   private String ways(String run, int end, String number, UnitException e) {
@@ -214,7 +266,7 @@ final class UnitReader {
       reading.paint(end - 1, end, "sign");
       reading.at = end;
     } catch (UnitException e) {
-      throw new Refusal(from, end, sentence(e), e.wayOut());
+      throw new Refusal(from, end, sentence(e), wayOut(e));
     }
   }
 }

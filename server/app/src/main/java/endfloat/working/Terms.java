@@ -1,0 +1,76 @@
+package endfloat.working;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * The words of the trade, British or American, from one table. The program is written in the
+ * British ones. Only texts of the program may be said otherwise, never what a person wrote.
+ */
+public enum Terms {
+  BRITISH,
+  AMERICAN;
+
+  private static final Map<String, String> TABLE = table();
+
+  private static final Pattern ANY =
+      Pattern.compile(
+          TABLE.keySet().stream()
+              .sorted(Comparator.comparingInt(String::length).reversed())
+              .map(Pattern::quote)
+              .collect(Collectors.joining("|", "(?<![\\p{L}\\d_])(?:", ")(?![\\p{L}\\d_])")),
+          Pattern.CASE_INSENSITIVE);
+
+  private static Map<String, String> table() {
+    try (InputStream in = Terms.class.getResourceAsStream("terms.txt");
+        BufferedReader lines =
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      Map<String, String> table = new LinkedHashMap<>();
+      lines
+          .lines()
+          .filter(l -> !l.isBlank() && !l.startsWith("#"))
+          .map(l -> l.split("\\s*\\|\\s*"))
+          .forEach(pair -> table.put(pair[0].toLowerCase(Locale.ROOT), pair[1]));
+      return table;
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read the table of terms", e);
+    }
+  }
+
+  /** By the setting of a record: {@code american}, all else is British. */
+  public static Terms of(String setting) {
+    return "american".equals(setting) ? AMERICAN : BRITISH;
+  }
+
+  /** A text of the program in the words of this side, its capitals kept. */
+  public String say(String british) {
+    if (this == BRITISH) {
+      return british;
+    }
+    return ANY.matcher(british).replaceAll(m -> Matcher.quoteReplacement(american(m.group())));
+  }
+
+  private static String american(String british) {
+    String said = TABLE.get(british.toLowerCase(Locale.ROOT));
+    return Character.isUpperCase(british.charAt(0))
+        ? Character.toUpperCase(said.charAt(0)) + said.substring(1)
+        : said;
+  }
+
+  /** British and American words side by side, in the order of the table. */
+  public static List<Map.Entry<String, String>> pairs() {
+    return List.copyOf(TABLE.entrySet());
+  }
+}

@@ -1,0 +1,79 @@
+package endfloat.working;
+
+import endfloat.catalogue.Catalogue;
+import endfloat.units.Unit;
+import endfloat.units.UnitTable;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Names for the lines of a test: values given by lines of the language, and readings. */
+final class KnownNames implements Scope {
+  static final Catalogue LIBRARY = Catalogue.library();
+
+  private final Map<String, Kind> kinds = new LinkedHashMap<>();
+  private final Map<String, Unit> units = new LinkedHashMap<>();
+
+  static KnownNames of(String lines) {
+    KnownNames names = new KnownNames();
+    lines.lines().forEach(names::give);
+    return names;
+  }
+
+  void give(String text) {
+    Working working = Parser.parse(text);
+    for (Line line : working.lines()) {
+      Checked checked = new KindChecker(LIBRARY).check(line, this);
+      if (!(checked instanceof Checked.Value value)) {
+        throw new AssertionError(text + ": " + checked.problems());
+      }
+      kinds.put(value.line().name(), value.kind());
+      value.unit().ifPresent(u -> units.put(value.line().name(), u));
+    }
+    if (!working.problems().isEmpty()) {
+      throw new AssertionError(text + ": " + working.problems());
+    }
+  }
+
+  /**
+   * @param axes such as {@code cylinder=1,2 plane=top,low}
+   */
+  void series(String name, String unit, String axes) {
+    List<String> names = new ArrayList<>();
+    List<List<String>> labels = List.of(List.of());
+    for (String axis : axes.split(" ")) {
+      String[] parts = axis.split("=");
+      names.add(parts[0]);
+      List<List<String>> longer = new ArrayList<>();
+      for (List<String> station : labels) {
+        for (String label : parts[1].split(",")) {
+          List<String> next = new ArrayList<>(station);
+          next.add(label);
+          longer.add(List.copyOf(next));
+        }
+      }
+      labels = longer;
+    }
+    Unit known = UnitTable.find(unit);
+    kinds.put(name, new Kind.Series(Kinds.of(known), List.copyOf(names), List.copyOf(labels)));
+    units.put(name, known);
+  }
+
+  @Override
+  public Optional<Kind> kindOf(String name) {
+    return Optional.ofNullable(kinds.get(name));
+  }
+
+  @Override
+  public Collection<String> names() {
+    return kinds.keySet();
+  }
+
+  @Override
+  public Optional<Unit> unitOf(String name) {
+    return Optional.ofNullable(units.get(name));
+  }
+}
