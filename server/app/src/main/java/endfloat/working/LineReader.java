@@ -198,9 +198,10 @@ final class LineReader {
 
   private void bracket() {
     int type = WorkingGrammar.OPEN;
-    if (opensNote(reading.at)) {
+    boolean afterValue = endsValue() || isName(0);
+    if (afterValue && opensNote(reading.at)) {
       type = WorkingGrammar.NOTE_OPEN;
-    } else if (opensRemark(reading.at) || (inLimit() && endsValue())) {
+    } else if ((afterValue && opensRemark(reading.at)) || (inLimit() && endsValue())) {
       type = WorkingGrammar.REMARK_OPEN;
     } else if (reading.typeBack(0) == WorkingGrammar.CLOSE
         || reading.typeBack(0) == WorkingGrammar.LIST_CLOSE) {
@@ -221,7 +222,11 @@ final class LineReader {
 
   private boolean endsValue() {
     return switch (reading.typeBack(0)) {
-      case WorkingGrammar.NUMBER, WorkingGrammar.UNIT, WorkingGrammar.TEXT, WorkingGrammar.CLOSE ->
+      case WorkingGrammar.NUMBER,
+          WorkingGrammar.UNIT,
+          WorkingGrammar.TEXT,
+          WorkingGrammar.CLOSE,
+          WorkingGrammar.LIST_CLOSE ->
           true;
       default -> false;
     };

@@ -59,7 +59,8 @@ final class Nesting {
         prefixes = 0;
         branches = 0;
       }
-      case WorkingGrammar.NUMBER, WorkingGrammar.NAME, WorkingGrammar.TEXT -> terms++;
+      case WorkingGrammar.NUMBER, WorkingGrammar.NAME, WorkingGrammar.TEXT ->
+          terms += before == 0 ? 0 : 1;
       case WorkingGrammar.UNIT, WorkingGrammar.FUNCTION, WorkingGrammar.DOT -> {}
       default -> prefixes = 0;
     }

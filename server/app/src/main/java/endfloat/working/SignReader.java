@@ -154,7 +154,7 @@ final class SignReader {
       case '√' -> refused(1, "\"√\" is no sign of the language", "Write sqrt(...)");
       case '~', '≈' -> refused(1, "\"" + c + "\" is no sign of the language", "Write =");
       default -> {
-        int length = Character.isHighSurrogate(c) ? 2 : 1;
+        int length = Character.isSurrogatePair(c, reading.letter(reading.at + 1)) ? 2 : 1;
         String shown =
             Character.isISOControl(c)
                 ? String.format(java.util.Locale.ROOT, "U+%04X", (int) c)

@@ -33,11 +33,8 @@ final class Syntax {
 
   private Refusal refused(String message, String wayOut) {
     Lexeme token = token(at);
-    boolean end = token.getType() == Token.EOF && at > 0;
-    Lexeme where = end ? token(at - 1) : token;
-    return end
-        ? new Refusal(where.to(), where.to() + 1, message, wayOut)
-        : new Refusal(where.from(), Math.max(where.to(), where.from() + 1), message, wayOut);
+    Lexeme where = token.getType() == Token.EOF && at > 0 ? token(at - 1) : token;
+    return new Refusal(where.from(), where.to(), message, wayOut);
   }
 
   private Refusal refusal() {

@@ -201,8 +201,11 @@ public final class Written {
     return withUnit ? "(" + expression(expression) + ")" : held(expression, 8);
   }
 
+  /** {@code x^3/8 in} would divide by 8 in. */
   private static String exponent(Expression expression) {
-    return held(expression, 6);
+    boolean withUnit =
+        expression instanceof Expression.Literal literal && literal.unit().isPresent();
+    return withUnit ? "(" + expression(expression) + ")" : held(expression, 6);
   }
 
   /** How tightly the signs of the grammar hold, from if (0) over sums (4) to a value alone (8). */

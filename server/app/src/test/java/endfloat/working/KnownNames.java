@@ -27,15 +27,22 @@ final class KnownNames implements Scope {
     Working working = Parser.parse(text);
     for (Line line : working.lines()) {
       Checked checked = new KindChecker(LIBRARY).check(line, this);
-      if (!(checked instanceof Checked.Value value)) {
+      if (checked instanceof Checked.Value value) {
+        put(value.line().name(), value.kind(), value.unit());
+      } else if (checked instanceof Checked.Solved solved) {
+        put(solved.line().name(), solved.kind(), solved.unit());
+      } else if (checked instanceof Checked.Refused) {
         throw new AssertionError(text + ": " + checked.problems());
       }
-      kinds.put(value.line().name(), value.kind());
-      value.unit().ifPresent(u -> units.put(value.line().name(), u));
     }
     if (!working.problems().isEmpty()) {
       throw new AssertionError(text + ": " + working.problems());
     }
+  }
+
+  private void put(String name, Kind kind, Optional<Unit> unit) {
+    kinds.put(name, kind);
+    unit.ifPresent(u -> units.put(name, u));
   }
 
   /**
