@@ -63,6 +63,8 @@ public final class HotBacklash {
       cautions = {
         "Below zero there is no backlash: the mesh is wedged. It is never a working clearance.",
         "First order in the movement; change of offset and of shaft angle are not covered.",
+        "The mismatch of a moved bevel member is not counted here; backlash_from_axial_shift counts it"
+            + " where its teeth are given.",
         "One temperature for a whole block is an assumption; shafts on the oil side run hotter."
       },
       terms = {"hot lash", "running backlash", "bevel", "spur", "warm", "thermal"})

@@ -5,8 +5,11 @@ import endfloat.definition.In;
 import endfloat.definition.RefusedException;
 import endfloat.units.Uncertain;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Materials of the trade by name. */
 public final class Material {
@@ -58,7 +61,7 @@ public final class Material {
   public static Properties material(String name) {
     MaterialTable table = MaterialTable.LIBRARY;
     String known = table.known(name);
-    List<String> sources = new ArrayList<>();
+    Map<String, List<String>> sources = new LinkedHashMap<>();
     return new Properties(
         known,
         value(table, known, "expansion", "coefficient of expansion", sources),
@@ -66,7 +69,9 @@ public final class Material {
         value(table, known, "poisson", "Poisson's ratio", sources),
         value(table, known, "density", "density", sources),
         value(table, known, "yield", "yield strength", sources),
-        String.join("; ", sources));
+        sources.entrySet().stream()
+            .map(e -> e.getKey() + ": " + String.join("; ", e.getValue()))
+            .collect(Collectors.joining(". ")));
   }
 
   /** Names of all materials on file, for a list to choose from. */
@@ -75,9 +80,17 @@ public final class Material {
   }
 
   private static Uncertain value(
-      MaterialTable table, String material, String property, String words, List<String> sources) {
+      MaterialTable table,
+      String material,
+      String property,
+      String words,
+      Map<String, List<String>> sources) {
     Optional<StoredValue> stored = table.value(material, property);
-    stored.ifPresent(v -> sources.add(property + ": " + v.origin()));
+    stored.ifPresent(
+        v ->
+            sources
+                .computeIfAbsent(v.source().title(), title -> new ArrayList<>())
+                .add(property + " (" + v.place() + ")"));
     return stored
         .map(StoredValue::value)
         .orElseGet(() -> Uncertain.absent(whyAbsent(table, material, property, words)));

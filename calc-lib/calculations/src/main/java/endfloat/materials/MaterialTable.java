@@ -28,10 +28,10 @@ final class MaterialTable {
 
   private MaterialTable() {
     lines("names.txt").forEach(this::name);
-    Map<String, String> sources = new HashMap<>();
+    Map<String, StoredValue.Source> sources = new HashMap<>();
     for (String[] cell : lines("values.txt")) {
       if (cell[0].equals("source")) {
-        sources.put(cell[1], cell[2]);
+        sources.put(cell[1], new StoredValue.Source(cell[2], cell[3]));
       } else {
         values
             .computeIfAbsent(known(cell[0]), m -> new HashMap<>())

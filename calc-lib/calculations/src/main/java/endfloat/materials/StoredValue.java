@@ -10,19 +10,27 @@ import endfloat.units.UnitTable;
  * @param value with its spread, in SI
  * @param minimum whether it is a guaranteed least value
  * @param interval of temperature that it holds for, as printed
- * @param source in full
+ * @param source where it was found
  * @param knowledge verified or memory
  */
 record StoredValue(
-    Uncertain value, boolean minimum, String interval, String source, String knowledge) {
+    Uncertain value, boolean minimum, String interval, Source source, String knowledge) {
+
+  /**
+   * A book or data sheet and the place in it.
+   *
+   * @param place a table; empty where the whole is meant
+   */
+  record Source(String title, String place) {}
+
   private static final double EVEN = StrictMath.sqrt(3);
 
   /**
    * @param cell the cells of the line: material, property, value, unit, spread, interval, source,
    *     knowledge
-   * @param source in full
+   * @param source that the key of the line stands for
    */
-  static StoredValue of(String[] cell, String source) {
+  static StoredValue of(String[] cell, Source source) {
     Unit unit = UnitTable.find(cell[3]);
     String[] ends = cell[2].split(" \\.\\. ", -1);
     double low = unit.toSi(ends[0]);
@@ -48,8 +56,12 @@ record StoredValue(
         : unit.toSi(spread);
   }
 
-  /** Where it comes from, for the sheet. */
-  String origin() {
-    return source + ", " + interval + (minimum ? ", minimum" : "") + " (" + knowledge + ")";
+  /** Place, temperature and knowledge, for the sheet: {@code Table B.6, 20 degC, verified}. */
+  String place() {
+    return (source.place().isEmpty() ? "" : source.place() + ", ")
+        + interval
+        + (minimum ? ", minimum" : "")
+        + ", "
+        + knowledge;
   }
 }
