@@ -27,7 +27,7 @@ export class Rail {
     });
     this.next = el("button", { type: "button", class: "word", onclick: () => page.nextNotWithin() }, "Next not within");
     element.append(
-      el("nav", { "aria-label": "Clauses" }, el("span", { class: "cap" }, "Clauses"), this.list),
+      el("nav", { "aria-label": "Clauses" }, el("span", { class: "cap" }, "Clauses"), this.list, el("a", { class: "books", href: "#registers" }, "Instruments and parts")),
       el("section", { class: "tally", "aria-label": "Limits" }, this.#total, el("dl", {}, ...rows)),
       el("div", { class: "more" }, this.#more, this.next),
       keys(),

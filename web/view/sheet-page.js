@@ -6,6 +6,7 @@ import { arrange, attribute, mark, write } from "./dom.js";
 import { warmUp } from "./editing.js";
 import { Keyboard } from "./keyboard.js";
 import { Rail } from "./rail.js";
+import { Registers } from "./registers.js";
 import { Says } from "./says.js";
 import { startTheme } from "./theme.js";
 import { TitleBlock } from "./title-block.js";
@@ -36,6 +37,7 @@ export class SheetPage {
     this.title = new TitleBlock(document.querySelector(".title"), this.desk);
     this.rail = new Rail(document.querySelector(".rail-in"), this.desk, { go: (clause) => this.go(clause), nextNotWithin: () => this.nextNotWithin() });
     this.trace_ = new Trace(this);
+    this.registers = new Registers(document.querySelector(".registers"), this.desk);
     this.empty = document.querySelector(".empty-sheet");
     this.kept = document.querySelector(".kept");
     this.undoWord = document.querySelector("[data-undo]");
@@ -74,6 +76,7 @@ export class SheetPage {
   #drawSheet(change) {
     const { sheet } = this.desk;
     if (change.record) this.title.draw();
+    if (change.record) this.registers.draw();
     if (change.notices?.length > 0) this.says.offer(change.notices.map(sentence).join(" "), []);
     if (change.order) this.#drawOrder();
     const drawn = change.record ? new Set(sheet.cells.keys()) : change.cells;
