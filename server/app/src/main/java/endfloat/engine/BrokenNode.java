@@ -17,11 +17,20 @@ final class BrokenNode extends Node {
   private final List<LineProblem> problems;
 
   BrokenNode(String clause, Piece piece, List<LineProblem> problems) {
+    this(clause, piece, started(piece), problems);
+  }
+
+  /** A line whose name is known whatever it reads like. */
+  BrokenNode(String clause, Piece piece, String name, List<LineProblem> problems) {
     super(clause, piece.firstLine());
     this.piece = piece;
-    Matcher start = DEFINED.matcher(piece.text());
-    this.name = start.matches() ? start.group(1) : "";
+    this.name = name;
     this.problems = problems;
+  }
+
+  private static String started(Piece piece) {
+    Matcher start = DEFINED.matcher(piece.text());
+    return start.matches() ? start.group(1) : "";
   }
 
   Piece piece() {

@@ -14,6 +14,9 @@ public sealed interface Clause {
   /** Lines of the working language. */
   record Working(String id, String label, String text) implements Clause {}
 
+  /** Values and limits that are entered by fields: a schedule of fits, a board of causes. */
+  record Fields(String id, String label, List<FieldLine> lines) implements Clause {}
+
   /** Measured quantities. */
   record Readings(String id, String label, List<Reading> readings) implements Clause {}
 }

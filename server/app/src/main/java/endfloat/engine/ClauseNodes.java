@@ -80,6 +80,13 @@ final class ClauseNodes {
           fresh.add(group != null ? group : make(piece.text(), added, () -> read(piece)));
         }
       }
+    } else if (now instanceof Clause.Fields fields) {
+      for (int i = 0; i < fields.lines().size(); i++) {
+        FieldLine line = fields.lines().get(i);
+        int place = i;
+        Group group = keep(kept, line, place);
+        fresh.add(group != null ? group : make(line, added, () -> FieldNodes.of(id, place, line)));
+      }
     } else {
       List<Reading> readings = ((Clause.Readings) now).readings();
       for (int i = 0; i < readings.size(); i++) {
@@ -101,6 +108,9 @@ final class ClauseNodes {
   }
 
   private boolean sameSource(Clause now) {
+    if (now instanceof Clause.Fields a && clause instanceof Clause.Fields b) {
+      return a.lines().equals(b.lines());
+    }
     return now instanceof Clause.Working a && clause instanceof Clause.Working b
         ? a.text().equals(b.text())
         : now instanceof Clause.Readings c

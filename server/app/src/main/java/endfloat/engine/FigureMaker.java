@@ -35,7 +35,7 @@ final class FigureMaker {
     if (value.isEmpty() && node instanceof ReadingNode reading) {
       value = Optional.ofNullable(reading.readable());
     }
-    List<Judgement> judgements = judgements(slot);
+    List<Judgement> judgements = judgements(slot, true);
     double u = value.map(this::standardUncertainty).orElse(0.0);
     return new Figure(
         slot.name(),
@@ -53,7 +53,7 @@ final class FigureMaker {
         judgements,
         Optional.ofNullable(problem(node)),
         node.state() == Figure.State.WAITING ? waitingOn(node) : List.of(),
-        node.hints().stream().map(h -> Places.moved(h, offset(node))).toList(),
+        node.hints().stream().map(h -> placed(node, h)).toList(),
         node instanceof DefinitionNode definition ? definition.definition().comment() : "");
   }
 
@@ -73,8 +73,15 @@ final class FigureMaker {
     return node instanceof ReadingNode ? 0 : node.offset();
   }
 
+  /** A problem where it stands: counted from the first line of the clause, or of its field. */
+  private static LineProblem placed(Node node, LineProblem problem) {
+    return node.fields() == null
+        ? Places.moved(problem, offset(node))
+        : node.fields().inField(problem);
+  }
+
   private static Span span(Node node) {
-    return node instanceof DefinitionNode definition
+    return node instanceof DefinitionNode definition && node.fields() == null
         ? Places.moved(definition.line().span(), node.offset())
         : new Span(node.offset() + 1, 1, 1);
   }
@@ -87,10 +94,17 @@ final class FigureMaker {
     return text.isEmpty() ? Optional.empty() : Optional.of(text);
   }
 
-  private List<Judgement> judgements(Slot slot) {
+  /**
+   * The judgements of a value.
+   *
+   * @param decides those that are verdicts of the record, or those it is only compared with
+   */
+  List<Judgement> judgements(Slot slot, boolean decides) {
     List<LimitNode> limits = new ArrayList<>();
     for (Node reader : slot.readers()) {
-      if (reader instanceof LimitNode limit && limit.limit().place().name().equals(slot.name())) {
+      if (reader instanceof LimitNode limit
+          && limit.decides() == decides
+          && limit.limit().place().name().equals(slot.name())) {
         limits.add(limit);
       }
     }
@@ -194,7 +208,7 @@ final class FigureMaker {
                   + ".",
           "Give one of them a value of its own, or solve for it.");
     }
-    return node.problem() == null ? null : Places.moved(node.problem(), offset(node));
+    return node.problem() == null ? null : placed(node, node.problem());
   }
 
   private String place(Node node) {
@@ -229,7 +243,9 @@ final class FigureMaker {
   List<ClauseProblem> problems(List<Node> nodes) {
     List<ClauseProblem> all = new ArrayList<>();
     for (Node node : nodes) {
-      if (node instanceof ReadingNode reading) {
+      if (node.fields() != null) {
+        fieldProblems(node, all);
+      } else if (node instanceof ReadingNode reading) {
         readingProblems(reading, all);
       } else if (node instanceof BrokenNode broken && !graph.isDoubled(node)) {
         broken.problems().forEach(p -> add(node, Places.moved(p, node.offset()), all));
@@ -244,6 +260,21 @@ final class FigureMaker {
       }
     }
     return all;
+  }
+
+  private void fieldProblems(Node node, List<ClauseProblem> all) {
+    FieldPlaces fields = node.fields();
+    List<LineProblem> raw = new ArrayList<>();
+    if (node instanceof BrokenNode broken) {
+      raw.addAll(broken.problems());
+    } else if (graph.isDoubled(node) || !node.cycle().isEmpty()) {
+      LineProblem problem = problem(node);
+      all.add(new ClauseProblem(node.clause(), fields.at(problem), problem));
+    } else if (node.problem() != null) {
+      raw.add(node.problem());
+    }
+    raw.addAll(node.hints());
+    raw.forEach(p -> all.add(new ClauseProblem(node.clause(), fields.at(p), fields.inField(p))));
   }
 
   private void readingProblems(ReadingNode reading, List<ClauseProblem> all) {

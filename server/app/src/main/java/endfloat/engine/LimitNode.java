@@ -20,8 +20,23 @@ final class LimitNode extends LineNode {
   private List<Judgement> judgements = List.of();
   private List<Judgement> judging = List.of();
 
+  private final boolean decides;
+
   LimitNode(String clause, Piece piece, Line.Limit line) {
+    this(clause, piece, line, true);
+  }
+
+  /**
+   * @param decides whether its verdict counts as one of the value's; else the value is only
+   *     compared with it
+   */
+  LimitNode(String clause, Piece piece, Line.Limit line, boolean decides) {
     super(clause, piece, line);
+    this.decides = decides;
+  }
+
+  boolean decides() {
+    return decides;
   }
 
   Line.Limit limit() {

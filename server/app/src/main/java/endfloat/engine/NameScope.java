@@ -24,6 +24,8 @@ final class NameScope implements Scope {
     return graph.slots().stream()
         .filter(s -> !s.givers().isEmpty())
         .map(Slot::name)
+        // a name with a point belongs to a field of a clause; no line can read it
+        .filter(name -> name.indexOf('.') < 0)
         .sorted()
         .toList();
   }

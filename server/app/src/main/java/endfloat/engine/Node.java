@@ -21,6 +21,7 @@ abstract class Node {
   private List<Slot> cycle = List.of();
   private Slot[] reads = {};
   private Slot giving;
+  private FieldPlaces fields;
 
   private Figure.State state = Figure.State.WAITING;
   private Kind kind;
@@ -98,6 +99,15 @@ abstract class Node {
 
   void cycle(List<Slot> names) {
     cycle = names;
+  }
+
+  /** The fields of the clause that it stands in; null where it is a line or a reading. */
+  FieldPlaces fields() {
+    return fields;
+  }
+
+  void fields(FieldPlaces places) {
+    fields = places;
   }
 
   /** Its own name's slot; null for a limit or a correlation. */

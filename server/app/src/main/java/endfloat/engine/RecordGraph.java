@@ -8,9 +8,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** A record as the source of a graph. A clause whose source is untouched is handed on as it was. */
 public final class RecordGraph {
+  /** The kinds of clause that give values. */
+  private static final Set<String> GIVING = Set.of("working", "readings", "fits", "causes");
+
   private final ValueGraph graph;
   private Map<String, Known> known = new HashMap<>();
 
@@ -36,7 +40,7 @@ public final class RecordGraph {
     Map<String, Known> now = new HashMap<>();
     List<Clause> clauses = new ArrayList<>();
     for (Cell cell : record.cells()) {
-      if (cell.kind().equals("working") || cell.kind().equals("readings")) {
+      if (GIVING.contains(cell.kind())) {
         Known before = known.get(cell.id());
         Known kept =
             before != null
@@ -54,9 +58,12 @@ public final class RecordGraph {
   }
 
   private static Clause clause(Cell cell) {
-    return cell.kind().equals("working")
-        ? new Clause.Working(cell.id(), cell.number(), cell.text())
-        : new Clause.Readings(cell.id(), cell.number(), cell.readings());
+    return switch (cell.kind()) {
+      case "working" -> new Clause.Working(cell.id(), cell.number(), cell.text());
+      case "readings" -> new Clause.Readings(cell.id(), cell.number(), cell.readings());
+      case "fits" -> new Clause.Fields(cell.id(), cell.number(), FitLines.of(cell));
+      default -> new Clause.Fields(cell.id(), cell.number(), CauseLines.of(cell));
+    };
   }
 
   static GraphSettings settings(Settings settings) {

@@ -67,6 +67,9 @@ final class TraceMaker {
     if (node instanceof ReadingNode reading) {
       return reading.reading().what();
     }
+    if (node.fields() != null) {
+      return node.fields().shown().strip();
+    }
     return node instanceof LineNode line
         ? line.piece().text().strip()
         : ((BrokenNode) node).piece().text().strip();

@@ -543,6 +543,36 @@ public final class ValueGraph implements Frame {
     return figures;
   }
 
+  /** How a value stands to what it is only compared with, such as the limits of a new part. */
+  public List<Judgement> comparisons(String name) {
+    Slot slot = slots.get(name);
+    return slot == null || slot.givers().isEmpty()
+        ? List.of()
+        : new FigureMaker(this).judgements(slot, false);
+  }
+
+  /** The names that the line of a name reads; none where it is not given once. */
+  public Set<String> reads(String name) {
+    Slot slot = slots.get(name);
+    return slot == null || slot.giver() == null ? Set.of() : slot.giver().namesRead();
+  }
+
+  /**
+   * Coefficient of correlation of two single values, by the roots they share; 0 where either is
+   * exact.
+   */
+  public double correlation(Figure x, Figure y) {
+    double both = x.standardUncertainty() * y.standardUncertainty();
+    if (both == 0) {
+      return 0;
+    }
+    double covariance =
+        correlations.covariance(
+            ((Value.Scalar) x.value().orElseThrow()).gradient(),
+            ((Value.Scalar) y.value().orElseThrow()).gradient());
+    return Math.max(-1, Math.min(1, covariance / both));
+  }
+
   /** All that is wrong or worth a hint in a clause, in its order. */
   public List<ClauseProblem> problems(String clause) {
     ClauseNodes nodes = clauses.get(clause);

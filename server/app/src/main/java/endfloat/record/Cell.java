@@ -1,5 +1,6 @@
 package endfloat.record;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,5 +33,20 @@ public record Cell(
       source.path("readings").forEach(reading -> readings.add(Reading.of(reading)));
     }
     return readings;
+  }
+
+  /** The rows of a schedule of fits; empty for any other kind. */
+  public List<FitRow> fits() {
+    return kind.equals("fits") ? FitRow.all(source) : List.of();
+  }
+
+  /** The board of a clause of causes; without causes for any other kind. */
+  public CauseBoard causes() {
+    return CauseBoard.of(kind.equals("causes") ? source : JsonNodeFactory.instance.objectNode());
+  }
+
+  /** The findings of a clause of that kind; empty for any other. */
+  public List<Finding> findings() {
+    return kind.equals("findings") ? Finding.all(source) : List.of();
   }
 }

@@ -11,11 +11,13 @@ import endfloat.engine.Verdict;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
 import endfloat.working.LineProblem;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -24,9 +26,11 @@ import java.util.stream.Collectors;
  *
  * @param state fresh, error, waiting or working
  * @param worst the worst verdict of its figures and of the limits it sets; empty for none
- * @param problems of its lines or readings
+ * @param problems of its lines, readings or fields
+ * @param board what its rows come to, of a clause of fits or of causes
  */
-record ClauseHead(String state, String worst, List<ClauseProblem> problems) {
+record ClauseHead(
+    String state, String worst, List<ClauseProblem> problems, Optional<ObjectNode> board) {
 
   /** How every clause stands. */
   static Map<String, ClauseHead> of(
@@ -51,17 +55,23 @@ record ClauseHead(String state, String worst, List<ClauseProblem> problems) {
       }
     }
     Map<String, ClauseHead> heads = new LinkedHashMap<>();
+    PlacedLines lines = new PlacedLines(graph);
     for (Cell cell : record.cells()) {
       if (!clauses.contains(cell.id())) {
         continue;
       }
-      List<ClauseProblem> problems = graph.problems(cell.id());
+      ClauseBoard board = ClauseBoard.of(cell, record, graph, lines);
+      List<ClauseProblem> problems = new ArrayList<>(graph.problems(cell.id()));
+      problems.addAll(board.problems());
       boolean wrong =
           problems.stream().anyMatch(p -> p.problem().severity() == LineProblem.Severity.ERROR);
       Figure.State state = states.getOrDefault(cell.id(), Figure.State.FRESH);
       String word = wrong ? "error" : word(state);
       Verdict verdict = worst.get(cell.id());
-      heads.put(cell.id(), new ClauseHead(word, verdict == null ? "" : verdict.word(), problems));
+      heads.put(
+          cell.id(),
+          new ClauseHead(
+              word, verdict == null ? "" : verdict.word(), List.copyOf(problems), board.view()));
     }
     return heads;
   }
@@ -96,6 +106,7 @@ record ClauseHead(String state, String worst, List<ClauseProblem> problems) {
     view.put("state", state).put("worst", worst);
     ArrayNode list = view.putArray("problems");
     problems.forEach(problem -> list.add(ProblemViews.view(problem)));
+    board.ifPresent(found -> view.set("board", found));
   }
 
   ObjectNode view() {

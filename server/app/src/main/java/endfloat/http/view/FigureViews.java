@@ -41,7 +41,8 @@ final class FigureViews {
     view.put("kind", figure.kind().map(FigureViews::word).orElse(""));
     view.put("verdict", word(figure.verdict()));
     if (!figure.given().isEmpty()) {
-      view.put("given", figure.given());
+      // a name with a point is nobody's word for it: the field says what it is
+      view.put(figure.name().indexOf('.') < 0 ? "given" : "title", figure.given());
     }
     figure.value().ifPresent(value -> value(figure, value, view));
     figure.problem().ifPresent(problem -> problem(problem, view));

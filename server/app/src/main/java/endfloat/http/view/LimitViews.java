@@ -64,7 +64,8 @@ final class LimitViews {
     return low ? lines.low(limit.clause(), limit.line()) : lines.high(limit.clause(), limit.line());
   }
 
-  private static String text(double si, double width, Unit unit, Optional<String> typed) {
+  /** A limit in a unit, as typed where it was typed in it; empty for an end that is not given. */
+  static String text(double si, double width, Unit unit, Optional<String> typed) {
     return Double.isNaN(si) ? "" : typed.orElseGet(() -> LimitNumber.text(unit.fromSi(si), width));
   }
 

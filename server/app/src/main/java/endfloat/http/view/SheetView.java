@@ -125,6 +125,12 @@ public final class SheetView {
     Set<String> clauses = new HashSet<>(update.clauses());
     clauses.addAll(change.cells());
     clausesOf(names, clauses);
+    if (change.blocks().contains("parts")) {
+      // a schedule of fits names the part to renew
+      record.cells().stream()
+          .filter(cell -> cell.kind().equals("fits"))
+          .forEach(cell -> clauses.add(cell.id()));
+    }
     if (!settings().equals(before)) {
       // Units, coverage or stage: every figure may read otherwise.
       names.addAll(known.keySet());
@@ -187,6 +193,9 @@ public final class SheetView {
 
   private ObjectNode view(Figure figure, PlacedLines lines, FigureViews views) {
     ObjectNode view = views.view(figure);
+    if (figure.name().indexOf('.') >= 0) {
+      return view;
+    }
     String numbers = lineViews.numbers(figure, lines, known, views);
     return numbers.isEmpty() ? view : view.put("numbers", numbers);
   }

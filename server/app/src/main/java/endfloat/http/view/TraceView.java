@@ -57,6 +57,9 @@ final class TraceView {
       String name, Map<String, Figure> figures, FigureViews views, ObjectNode view) {
     Figure figure = figures.get(name);
     if (figure != null) {
+      if (name.indexOf('.') >= 0) {
+        view.put("title", figure.given());
+      }
       views.text(figure, List.of()).ifPresent(shown -> view.put("value", shown));
       view.put("verdict", FigureViews.word(figure.verdict()));
     }

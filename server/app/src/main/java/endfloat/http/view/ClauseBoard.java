@@ -1,0 +1,68 @@
+package endfloat.http.view;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.CauseSizes;
+import endfloat.engine.ClauseProblem;
+import endfloat.engine.ValueGraph;
+import endfloat.record.Cell;
+import endfloat.record.Finding;
+import endfloat.record.InvestigationRecord;
+import endfloat.working.LineProblem;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the rows of a clause come to beside their figures, and what their fields leave unsaid.
+ *
+ * @param view empty for a kind that has none
+ */
+record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems) {
+  private static final Span FIELD = new Span(1, 1, 1);
+
+  static ClauseBoard of(
+      Cell cell, InvestigationRecord record, ValueGraph graph, PlacedLines lines) {
+    return switch (cell.kind()) {
+      case "fits" ->
+          new ClauseBoard(Optional.of(new FitViews(record, graph, lines).of(cell)), List.of());
+      case "causes" -> {
+        CauseSizes sizes = CauseSizes.of(cell, graph);
+        yield new ClauseBoard(Optional.of(CauseViews.of(sizes)), sizes.problems());
+      }
+      case "findings" -> new ClauseBoard(Optional.empty(), gaps(cell));
+      default -> new ClauseBoard(Optional.empty(), List.of());
+    };
+  }
+
+  /** What findings leave unsaid, at its field. */
+  private static List<ClauseProblem> gaps(Cell cell) {
+    List<ClauseProblem> gaps = new ArrayList<>();
+    List<Finding> findings = cell.findings();
+    for (int i = 0; i < findings.size(); i++) {
+      String field = findings.get(i).missing();
+      String[] words =
+          switch (field) {
+            case "method" ->
+                new String[] {
+                  "No indication says nothing without a method", "Say how it was looked for"
+                };
+            case "smallest" ->
+                new String[] {
+                  "No indication says nothing without the smallest size the method would show",
+                  "Say how small a flaw would have been seen"
+                };
+            case "damage" -> new String[] {"Something was found", "Say what kind of damage it is"};
+            default -> new String[0];
+          };
+      if (words.length > 0) {
+        gaps.add(
+            new ClauseProblem(
+                cell.id(),
+                "/findings/" + i + "/" + field,
+                new LineProblem(FIELD, words[0], words[1], LineProblem.Severity.WARNING)));
+      }
+    }
+    return gaps;
+  }
+}
