@@ -87,9 +87,27 @@ record ApplyTerm(Span span, BuiltIn function, Term[] operands) implements Term {
       case POWER -> Functions.power(span, a, b);
       case ATAN2 -> Functions.atan2(span, a, b);
       case HYPOT -> Functions.hypot(span, new Value[] {a, b});
-      case ROUND, FLOOR, CEIL -> Functions.toStep(function, span, a, b);
+      case ROUND, FLOOR, CEIL -> toStep(a, b, frame);
       default -> Reductions.of(function, span, List.of(a, b));
     };
+  }
+
+  private Scalar toStep(Scalar x, Scalar step, Frame frame) {
+    Scalar chosen = Functions.toStep(function, span, x, step);
+    if (!x.gradient().isEmpty()) {
+      double reach = 2 * frame.correlations().standardUncertainty(x.gradient());
+      Scalar lower = Functions.toStep(function, span, Scalar.exact(x.si() - reach), step);
+      Scalar upper = Functions.toStep(function, span, Scalar.exact(x.si() + reach), step);
+      if (lower.si() != upper.si()) {
+        frame.hint(
+            new LineProblem(
+                span,
+                "Within the uncertainty of this value another step is possible.",
+                "What is chosen by steps is taken as exact; look at the next one too.",
+                LineProblem.Severity.HINT));
+      }
+    }
+    return chosen;
   }
 
   private Value logic(Frame frame) {

@@ -2,6 +2,7 @@ package endfloat.engine;
 
 import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Parameter;
+import endfloat.definition.Progress;
 import endfloat.engine.Value.Series;
 import endfloat.working.Span;
 import java.util.Arrays;
@@ -49,6 +50,8 @@ record CalculateTerm(
   }
 
   private Value run(Value[] values, String identity, Frame frame) {
-    return new CalculationRun(this, values, identity, frame).value();
+    return calculation.heavy()
+        ? frame.heavy(this, values, identity)
+        : new CalculationRun(this, values, identity, frame, Progress.IGNORED).value();
   }
 }

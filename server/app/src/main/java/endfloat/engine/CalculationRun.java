@@ -27,14 +27,17 @@ final class CalculationRun {
   private final Value[] values;
   private final String identity;
   private final Frame frame;
+  private final Progress progress;
   private final Object[] arguments;
 
-  CalculationRun(CalculateTerm term, Value[] values, String identity, Frame frame) {
+  CalculationRun(
+      CalculateTerm term, Value[] values, String identity, Frame frame, Progress progress) {
     this.term = term;
     this.calculation = term.calculation();
     this.values = values;
     this.identity = identity;
     this.frame = frame;
+    this.progress = progress;
     this.arguments = Arguments.of(values, calculation.parameters());
   }
 
@@ -58,7 +61,7 @@ final class CalculationRun {
 
   private Object[] call() {
     try {
-      return calculation.call(arguments.clone(), Progress.IGNORED);
+      return calculation.call(arguments.clone(), progress);
     } catch (OutOfRangeException e) {
       throw Refusals.outOfRange(e, term, frame);
     } catch (RefusedException e) {
@@ -194,7 +197,7 @@ final class CalculationRun {
 
   private double[] tried(Arguments.Place place, double x) {
     try {
-      Object[] results = calculation.call(place.with(arguments, x), Progress.IGNORED);
+      Object[] results = calculation.call(place.with(arguments, x), progress);
       double[] numbers = Outputs.numbers(results, calculation.results());
       for (double number : numbers) {
         if (Double.isInfinite(number)) {

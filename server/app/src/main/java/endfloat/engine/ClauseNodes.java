@@ -13,7 +13,8 @@ import java.util.function.Supplier;
 
 /** The nodes of one clause. A new text keeps every node whose own text is as it was. */
 final class ClauseNodes {
-  private final ValueGraph graph;
+  private final Wiring wiring;
+  private final ChangeList changes;
   private final String id;
   private int place;
   private String label = "";
@@ -24,8 +25,9 @@ final class ClauseNodes {
   /** What one statement or one reading gives: as a rule one node. */
   private record Group(Object source, List<Node> nodes) {}
 
-  ClauseNodes(ValueGraph graph, String id) {
-    this.graph = graph;
+  ClauseNodes(Wiring wiring, ChangeList changes, String id) {
+    this.wiring = wiring;
+    this.changes = changes;
     this.id = id;
   }
 
@@ -52,7 +54,7 @@ final class ClauseNodes {
   }
 
   void clear() {
-    nodes.forEach(graph::remove);
+    nodes.forEach(wiring::remove);
     nodes = List.of();
     groups = List.of();
     clause = null;
@@ -126,7 +128,7 @@ final class ClauseNodes {
       for (Node node : group.nodes()) {
         if (node.offset() != place) {
           node.moveTo(place);
-          graph.moved(node);
+          changes.moved(node);
         }
       }
     }
@@ -156,9 +158,9 @@ final class ClauseNodes {
         pairs.add(new Node[] {before, fresh});
       }
     }
-    pairs.forEach(pair -> graph.replace(pair[0], pair[1]));
-    byFace.values().forEach(left -> left.forEach(graph::remove));
-    unmatched.forEach(graph::add);
+    pairs.forEach(pair -> wiring.replace(pair[0], pair[1]));
+    byFace.values().forEach(left -> left.forEach(wiring::remove));
+    unmatched.forEach(wiring::add);
   }
 
   private static Object face(Node node) {

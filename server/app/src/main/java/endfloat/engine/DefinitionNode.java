@@ -59,9 +59,16 @@ final class DefinitionNode extends LineNode {
     return solver != null ? solver.solve(frame) : formula.evaluate(frame);
   }
 
-  /** The value with other values in the place of those it reads. */
   boolean isSolved() {
     return definition().solve().isPresent();
+  }
+
+  /** Names that a solve is for; none for any other line. */
+  java.util.List<String> unknowns() {
+    return definition()
+        .solve()
+        .map(s -> s.unknowns().stream().map(Line.Unknown::name).toList())
+        .orElse(java.util.List.of());
   }
 
   /** Units of the fields of a record of results, where the calculation names them. */

@@ -6,6 +6,7 @@ import endfloat.engine.Value.Series;
 import endfloat.units.Unit;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -216,27 +217,25 @@ final class FigureMaker {
   }
 
   /** The lines at whose repair the wait ends. */
-  private List<Figure.Waiting> waitingOn(Node node) {
+  private List<Figure.Waiting> waitingOn(Node start) {
     Set<Figure.Waiting> found = new LinkedHashSet<>();
-    collect(node, new HashSet<>(), found);
-    return found.stream().sorted(BY_PLACE).toList();
-  }
-
-  private void collect(Node node, Set<Node> seen, Set<Figure.Waiting> found) {
-    for (Slot read : node.reads()) {
-      for (Node giver : read.givers()) {
-        if (giver.state() == Figure.State.FRESH && read.givers().size() == 1 || !seen.add(giver)) {
-          continue;
-        }
-        if (giver.state() == Figure.State.WAITING && giver.problem() == null) {
-          collect(giver, seen, found);
-        } else {
-          found.add(
-              new Figure.Waiting(
-                  read.name(), giver.clause(), graph.label(giver.clause()), span(giver).line()));
+    Set<Node> seen = new HashSet<>();
+    ArrayDeque<Node> next = new ArrayDeque<>(List.of(start));
+    while (!next.isEmpty()) {
+      for (Slot read : next.poll().reads()) {
+        for (Node giver : read.givers()) {
+          boolean done = read.isFresh() || !seen.add(giver);
+          if (!done && giver.state() == Figure.State.WAITING && giver.problem() == null) {
+            next.add(giver);
+          } else if (!done) {
+            found.add(
+                new Figure.Waiting(
+                    read.name(), giver.clause(), graph.label(giver.clause()), span(giver).line()));
+          }
         }
       }
     }
+    return found.stream().sorted(BY_PLACE).toList();
   }
 
   /** All that is wrong or worth a hint with the nodes of a clause. */

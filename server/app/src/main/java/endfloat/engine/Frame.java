@@ -1,5 +1,6 @@
 package endfloat.engine;
 
+import endfloat.definition.Progress;
 import endfloat.units.Unit;
 import endfloat.units.UnitPreference;
 import endfloat.working.LineProblem;
@@ -12,6 +13,11 @@ interface Frame {
   Correlations correlations();
 
   GraphSettings settings();
+
+  /** The value of a heavy calculation; while it is not there yet a failure that says so. */
+  default Value heavy(CalculateTerm term, Value[] values, String identity) {
+    return new CalculationRun(term, values, identity, this, Progress.IGNORED).value();
+  }
 
   /** The unit in which the sheet shows what is written in this one. */
   default Unit shown(Unit unit) {

@@ -3,11 +3,19 @@ package endfloat.engine;
 import endfloat.record.Instrument;
 import java.util.List;
 
-/** All that figures come from. Clauses that did not change are best handed over as they were. */
+/**
+ * All that figures come from. Clauses that did not change are best handed over as they were.
+ *
+ * @param date of the record, ISO 8601, by which an instrument is overdue; empty for none
+ */
 public record GraphSource(
-    List<Clause> clauses, List<Instrument> instruments, GraphSettings settings) {
+    List<Clause> clauses, List<Instrument> instruments, GraphSettings settings, String date) {
   public static final GraphSource EMPTY =
       new GraphSource(List.of(), List.of(), GraphSettings.STANDARD);
+
+  public GraphSource(List<Clause> clauses, List<Instrument> instruments, GraphSettings settings) {
+    this(clauses, instruments, settings, "");
+  }
 
   /** Workings alone, each its own clause. */
   public static GraphSource ofWorkings(String... texts) {
@@ -25,10 +33,10 @@ public record GraphSource(
     for (int i = 0; i < others.size(); i++) {
       if (others.get(i).id().equals(clause.id())) {
         others.set(i, clause);
-        return new GraphSource(others, instruments, settings);
+        return new GraphSource(others, instruments, settings, date);
       }
     }
     others.add(clause);
-    return new GraphSource(others, instruments, settings);
+    return new GraphSource(others, instruments, settings, date);
   }
 }

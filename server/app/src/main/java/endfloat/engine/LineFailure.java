@@ -8,29 +8,36 @@ final class LineFailure extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final transient LineProblem problem;
-  private final boolean notYet;
+  private final Figure.State state;
 
   LineFailure(Span span, String message, String wayOut) {
     this(LineProblem.error(span, message, wayOut));
   }
 
   LineFailure(LineProblem problem) {
-    this(problem, false);
+    this(problem, Figure.State.ERROR);
   }
 
-  private LineFailure(LineProblem problem, boolean notYet) {
+  private LineFailure(LineProblem problem, Figure.State state) {
     super(problem.message(), null, false, false);
     this.problem = problem;
-    this.notYet = notYet;
+    this.state = state;
   }
 
   /** Nothing is wrong, only something still to be done. */
   static LineFailure notYet(Span span, String message, String wayOut) {
-    return new LineFailure(new LineProblem(span, message, wayOut, LineProblem.Severity.HINT), true);
+    return new LineFailure(
+        new LineProblem(span, message, wayOut, LineProblem.Severity.HINT), Figure.State.WAITING);
   }
 
-  boolean isNotYet() {
-    return notYet;
+  /** It takes its time. */
+  static LineFailure working(LineProblem hint) {
+    return new LineFailure(hint, Figure.State.WORKING);
+  }
+
+  /** What the line is in. */
+  Figure.State state() {
+    return state;
   }
 
   LineProblem problem() {

@@ -32,6 +32,6 @@ final class NameScope implements Scope {
 
   @Override
   public Optional<Unit> unitOf(String name) {
-    return graph.existing(name).map(Slot::unit);
+    return graph.unitOf(name);
   }
 }

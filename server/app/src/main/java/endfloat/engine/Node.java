@@ -246,14 +246,14 @@ abstract class Node {
 
   private boolean compute(ValueGraph graph) {
     try {
-      graph.evaluating();
-      value = evaluate(graph);
+      graph.evaluation().begin(name());
+      value = evaluate(graph.evaluation());
       state = Figure.State.FRESH;
       problem = null;
     } catch (LineFailure e) {
-      stop(e.isNotYet() ? Figure.State.WAITING : Figure.State.ERROR, e.problem());
+      stop(e.state(), e.problem());
     }
-    List<LineProblem> noted = graph.takeHints();
+    List<LineProblem> noted = graph.evaluation().end();
     hints = checkHints.isEmpty() ? noted : joined(checkHints, noted);
     return settled();
   }

@@ -33,6 +33,18 @@ final class Overlay implements Frame {
     return beneath.settings();
   }
 
+  /** Work that is left for later cannot be asked for once a trial. */
+  @Override
+  public Value heavy(CalculateTerm term, Value[] values, String identity) {
+    if (beneath instanceof Evaluation evaluation && evaluation.leavesHeavyWork()) {
+      throw new LineFailure(
+          term.span(),
+          "The calculation " + term.calculation().name() + " is too slow to solve through.",
+          "Solve by a quicker relation, or look at a few values by hand.");
+    }
+    return beneath.heavy(term, values, identity);
+  }
+
   /** Only the answer counts, not the way there. */
   @Override
   public void hint(LineProblem hint) {

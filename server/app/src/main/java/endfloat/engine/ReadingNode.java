@@ -21,6 +21,7 @@ import java.util.Set;
 /** A measured quantity of the record: at each stage one value, or one a station. */
 final class ReadingNode extends Node {
   private static final String NAME = "[\\p{L}_][\\p{L}\\p{N}_]*";
+  private static final String DATE = "\\d{4}-\\d{2}-\\d{2}";
   private static final Span WHOLE = new Span(1, 1, 1);
 
   private final Reading reading;
@@ -149,10 +150,25 @@ final class ReadingNode extends Node {
           "Instrument " + id + ": " + wrong + ".",
           "Put the instrument's entry right in the register.");
     }
+    if (isOverdue(instrument, graph.source().date())) {
+      hints.add(
+          new LineProblem(
+              WHOLE,
+              "Instrument " + id + " was due for calibration on " + instrument.due() + ".",
+              "Have it calibrated, or say why its readings may stand.",
+              LineProblem.Severity.WARNING));
+    }
     if (stated.problems().isEmpty() && !stated.isStated()) {
       hints.add(hint("Instrument " + id + " has no stated uncertainty, so none is counted."));
     }
     figures.put(id, stated);
+  }
+
+  /** By the date of the record, so that a record says the same whenever it is read. */
+  private static boolean isOverdue(Instrument instrument, String date) {
+    return date.matches(DATE)
+        && instrument.due().matches(DATE)
+        && date.compareTo(instrument.due()) > 0;
   }
 
   private void enter(Reading.Entry entry, String at, Unit unit) {

@@ -54,7 +54,11 @@ public final class RecordGraph {
     }
     known = now;
     return graph.update(
-        new GraphSource(clauses, record.instruments(), settings(record.settings())));
+        new GraphSource(
+            clauses,
+            record.instruments(),
+            settings(record.settings()),
+            record.titleBlock().date()));
   }
 
   private static Clause clause(Cell cell) {

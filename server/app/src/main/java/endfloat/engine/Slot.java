@@ -12,6 +12,7 @@ final class Slot {
   private final String name;
   private final List<Node> givers = new ArrayList<>(1);
   private final Set<Node> readers = new LinkedHashSet<>();
+  private final Set<Node> watchers = new LinkedHashSet<>(2);
   private Node[] inARow;
 
   Slot(String name) {
@@ -44,6 +45,11 @@ final class Slot {
     inARow = null;
   }
 
+  /** Solves that work this value out anew, so that a change of any kind concerns them. */
+  Set<Node> watchers() {
+    return watchers;
+  }
+
   /** The one that gives it; null where none or several do. */
   Node giver() {
     return givers.size() == 1 ? givers.get(0) : null;
@@ -66,10 +72,6 @@ final class Slot {
 
   Value value() {
     return giver().value();
-  }
-
-  boolean isUnused() {
-    return givers.isEmpty() && readers.isEmpty();
   }
 
   @Override

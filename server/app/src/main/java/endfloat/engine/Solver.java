@@ -7,7 +7,8 @@ import endfloat.working.Checked;
 import endfloat.working.Kind;
 import endfloat.working.Span;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -190,33 +191,25 @@ final class Solver {
 
   /** What lies between the unknowns and the equations, each after what it reads. */
   private List<Node> between() {
-    Set<Node> ordered = new LinkedHashSet<>();
-    for (Slot read : node.reads()) {
-      collect(read, new LinkedHashSet<>(), ordered);
+    List<Node> upstream = new ArrayList<>();
+    for (Slot slot : Wiring.upstream(node)) {
+      if (slot.giver() != null) {
+        upstream.add(slot.giver());
+      }
     }
-    return List.copyOf(ordered);
-  }
-
-  private boolean collect(Slot slot, Set<Slot> clear, Set<Node> ordered) {
-    if (unknowns.stream().anyMatch(u -> u.slot() == slot)) {
-      return true;
+    upstream.sort(Comparator.comparingInt(Node::rank));
+    Set<Slot> moving = new HashSet<>();
+    unknowns.forEach(unknown -> moving.add(unknown.slot()));
+    List<Node> between = new ArrayList<>();
+    for (Node needed : upstream) {
+      boolean moves = false;
+      for (Slot read : needed.reads()) {
+        moves |= moving.contains(read);
+      }
+      if (moves && moving.add(needed.giving())) {
+        between.add(needed);
+      }
     }
-    Node giver = slot.giver();
-    if (giver == null || clear.contains(slot)) {
-      return false;
-    }
-    if (ordered.contains(giver)) {
-      return true;
-    }
-    boolean depends = false;
-    for (Slot read : giver.reads()) {
-      depends |= collect(read, clear, ordered);
-    }
-    if (depends) {
-      ordered.add(giver);
-    } else {
-      clear.add(slot);
-    }
-    return depends;
+    return between;
   }
 }

@@ -27,7 +27,11 @@ public final class Stages {
   public static ValueGraph at(ValueGraph graph, String stage) {
     GraphSource source = graph.source();
     return ValueGraph.of(
-        new GraphSource(source.clauses(), source.instruments(), source.settings().atStage(stage)));
+        new GraphSource(
+            source.clauses(),
+            source.instruments(),
+            source.settings().atStage(stage),
+            source.date()));
   }
 
   /** The worst verdict on a figure at each stage that is fully read. */

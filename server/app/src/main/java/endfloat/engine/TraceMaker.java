@@ -12,6 +12,9 @@ import java.util.Set;
 
 /** Follows a graph from a figure back to what it rests on and forth to what rests on it. */
 final class TraceMaker {
+  /** Deeper than a person would follow, and than a page could show. */
+  private static final int DEEPEST = 200;
+
   private final ValueGraph graph;
 
   TraceMaker(ValueGraph graph) {
@@ -21,15 +24,15 @@ final class TraceMaker {
   Trace trace(String name) {
     Slot slot = graph.slot(name);
     Node node = slot.givers().get(0);
-    return new Trace(origin(slot, node, new HashSet<>()), contributions(node), needs(slot));
+    return new Trace(origin(slot, node, new HashSet<>(), 0), contributions(node), needs(slot));
   }
 
-  private Trace.Origin origin(Slot slot, Node node, Set<Slot> seen) {
+  private Trace.Origin origin(Slot slot, Node node, Set<Slot> seen, int depth) {
     List<Trace.Origin> from = new ArrayList<>();
-    if (seen.add(slot)) {
+    if (seen.add(slot) && depth < DEEPEST) {
       for (Slot read : node.reads()) {
         if (!read.givers().isEmpty()) {
-          from.add(origin(read, read.givers().get(0), seen));
+          from.add(origin(read, read.givers().get(0), seen, depth + 1));
         }
       }
     }

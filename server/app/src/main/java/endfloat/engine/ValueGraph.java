@@ -6,16 +6,13 @@ import endfloat.working.Checked;
 import endfloat.working.Kind;
 import endfloat.working.KindChecker;
 import endfloat.working.Line;
-import endfloat.working.LineProblem;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,25 +22,16 @@ import java.util.Set;
  *
  * <p>One thread at a time; the figures handed out are immutable and may go anywhere.
  */
-public final class ValueGraph implements Frame {
+public final class ValueGraph {
   private final KindChecker checker;
   private final NameScope scope = new NameScope(this);
-  private final Map<String, Slot> slots = new HashMap<>();
-  private final Map<String, ClauseNodes> clauses = new LinkedHashMap<>();
+  private final ChangeList changes = new ChangeList();
+  private final Wiring wiring = new Wiring(changes);
+  private final Evaluation evaluation = new Evaluation();
+  private final ClauseList clauses = new ClauseList(wiring, changes);
   private final Map<String, Instrument> instruments = new LinkedHashMap<>();
-  private GraphSource source = GraphSource.EMPTY;
-  private List<Node> order = List.of();
   private final RankSet dirty = new RankSet();
-  private Set<Node> dirtyNodes = new LinkedHashSet<>();
-  private boolean restructured;
-  private Correlations correlations = Correlations.NONE;
-  private final Set<CorrelateNode> correlating = new LinkedHashSet<>();
-  private List<LineProblem> noted = new ArrayList<>();
-  private Set<String> changed = new LinkedHashSet<>();
-  private Set<String> changedClauses = new LinkedHashSet<>();
-  private List<Node> changedNodes = new ArrayList<>();
-  private long update;
-  private long evaluations;
+  private GraphSource source = GraphSource.EMPTY;
 
   /** An empty graph over the calculations of a catalogue. */
   public ValueGraph(Catalogue catalogue) {
@@ -67,35 +55,13 @@ public final class ValueGraph implements Frame {
 
   /** Takes the record as it is now. */
   public Changed update(GraphSource now) {
-    begin();
-    settings(now.settings());
+    changes.begin();
+    settings(now);
     instruments(now.instruments());
-    clauses(now.clauses());
+    clauses.update(now.clauses());
     source = now;
     settle();
-    return changed();
-  }
-
-  private Changed changed() {
-    for (Node node : changedNodes) {
-      changedClauses.add(node.clause());
-      if (node instanceof LimitNode limit) {
-        changed.add(limit.limit().place().name());
-      } else if (node.giving() != null) {
-        changed.add(node.name());
-      }
-    }
-    return new Changed(Set.copyOf(changed), Set.copyOf(changedClauses));
-  }
-
-  /**
-   * Fresh sets: one that once held a whole record takes as long to clear as a whole record does.
-   */
-  private void begin() {
-    update++;
-    changed = new LinkedHashSet<>();
-    changedClauses = new LinkedHashSet<>();
-    changedNodes = new ArrayList<>();
+    return changes.taken();
   }
 
   /** Puts one clause in the place of the one of its id; the other clauses are not looked at. */
@@ -104,12 +70,39 @@ public final class ValueGraph implements Frame {
     if (nodes == null) {
       return update(source.with(clause));
     }
-    begin();
+    changes.begin();
     nodes.stands(nodes.place(), clause.label());
     nodes.update(clause);
     source = source.with(clause);
     settle();
-    return changed();
+    return changes.taken();
+  }
+
+  /**
+   * Leaves heavy calculations to be run elsewhere: their figures are WORKING until then. Without
+   * this they are worked out within the update that needs them.
+   */
+  public void leaveHeavyWork() {
+    evaluation.leaveHeavyWork();
+  }
+
+  /** Heavy work that updates have asked for since the last time, but for what is cancelled. */
+  public List<HeavyWork> takeHeavyWork() {
+    return evaluation.takeWanted();
+  }
+
+  /** Takes up the outcome of heavy work that has been run. */
+  public Changed finished(HeavyWork work) {
+    changes.begin();
+    if (!work.isCancelled()) {
+      for (Node node : wiring.order()) {
+        if (node.state() == Figure.State.WORKING) {
+          wiring.touch(node);
+        }
+      }
+    }
+    settle();
+    return changes.taken();
   }
 
   /**
@@ -143,19 +136,21 @@ public final class ValueGraph implements Frame {
    */
   public record PlacedLine(int firstLine, String text, Line line) {}
 
-  private void settings(GraphSettings now) {
-    if (now.equals(source.settings())) {
+  private void settings(GraphSource now) {
+    GraphSettings before = source.settings();
+    boolean same = now.settings().equals(before);
+    boolean readAnew =
+        !now.settings().stage().equals(before.stage()) || !now.date().equals(source.date());
+    source = new GraphSource(source.clauses(), source.instruments(), now.settings(), now.date());
+    evaluation.settings(now.settings());
+    if (same && !readAnew) {
       return;
     }
-    boolean stage = !now.stage().equals(source.settings().stage());
-    source = new GraphSource(source.clauses(), source.instruments(), now);
-    for (ClauseNodes clause : clauses.values()) {
-      for (Node node : clause.nodes()) {
-        if (stage && node instanceof ReadingNode) {
-          node.uncheck();
-        }
-        touch(node);
+    for (Node node : clauses.nodes()) {
+      if (readAnew && node instanceof ReadingNode) {
+        node.uncheck();
       }
+      wiring.touch(node);
     }
   }
 
@@ -175,212 +170,36 @@ public final class ValueGraph implements Frame {
     }
     instruments.clear();
     instruments.putAll(fresh);
-    for (ClauseNodes clause : clauses.values()) {
-      for (Node node : clause.nodes()) {
-        if (node instanceof ReadingNode reading
-            && reading.instruments().stream().anyMatch(different::contains)) {
-          reading.uncheck();
-          touch(reading);
-        }
+    for (Node node : clauses.nodes()) {
+      if (node instanceof ReadingNode reading
+          && reading.instruments().stream().anyMatch(different::contains)) {
+        reading.uncheck();
+        wiring.touch(reading);
       }
     }
-  }
-
-  private void clauses(List<Clause> now) {
-    if (!sameOrder(now)) {
-      rearrange(now);
-    }
-    int place = 0;
-    for (ClauseNodes nodes : clauses.values()) {
-      Clause clause = now.get(place);
-      nodes.stands(place++, clause.label());
-      nodes.update(clause);
-    }
-  }
-
-  private boolean sameOrder(List<Clause> now) {
-    if (now.size() != clauses.size()) {
-      return false;
-    }
-    int place = 0;
-    for (ClauseNodes nodes : clauses.values()) {
-      if (!nodes.id().equals(now.get(place++).id())) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private void rearrange(List<Clause> now) {
-    Map<String, ClauseNodes> before = new LinkedHashMap<>(clauses);
-    clauses.clear();
-    for (Clause clause : now) {
-      ClauseNodes nodes = before.remove(clause.id());
-      clauses.put(clause.id(), nodes != null ? nodes : new ClauseNodes(this, clause.id()));
-    }
-    for (ClauseNodes gone : before.values()) {
-      gone.clear();
-      changedClauses.add(gone.id());
-    }
-    if (clauses.size() != now.size()) {
-      throw new IllegalArgumentException("two clauses have the same id");
-    }
-  }
-
-  /** Takes a node in; it is worked out when the update settles. */
-  void add(Node node) {
-    if (!node.name().isEmpty()) {
-      Slot slot = slot(node.name());
-      node.giving(slot);
-      slot.givers().add(node);
-      contested(slot);
-    }
-    Set<String> names = node.namesRead();
-    Slot[] reads = new Slot[names.size()];
-    int i = 0;
-    for (String name : names) {
-      reads[i] = slot(name);
-      reads[i++].addReader(node);
-    }
-    node.reads(reads);
-    if (node instanceof CorrelateNode correlate) {
-      correlating.add(correlate);
-    }
-    restructured = true;
-    touch(node);
-  }
-
-  /** Takes a node out. */
-  void remove(Node node) {
-    for (Slot read : node.reads()) {
-      read.removeReader(node);
-      dropUnused(read);
-    }
-    if (node.giving() != null) {
-      node.giving().givers().remove(node);
-      changed.add(node.name());
-      contested(node.giving());
-      dropUnused(node.giving());
-    }
-    if (node instanceof CorrelateNode correlate) {
-      correlating.remove(correlate);
-    }
-    changedClauses.add(node.clause());
-    if (node instanceof LimitNode limit) {
-      changed.add(limit.limit().place().name());
-    }
-    dirtyNodes.remove(node);
-    restructured = true;
-  }
-
-  /**
-   * Puts a node in the place of one that gives the same name and reads the same: the order of the
-   * graph stays as it is.
-   */
-  void replace(Node old, Node fresh) {
-    if (!old.name().equals(fresh.name())
-        || !old.namesRead().equals(fresh.namesRead())
-        || old instanceof CorrelateNode
-        || fresh instanceof CorrelateNode
-        || (old.name().isEmpty() && old.namesRead().isEmpty())
-        || restructured
-        || old.rank() < 0) {
-      remove(old);
-      add(fresh);
-      return;
-    }
-    fresh.rank(old.rank());
-    fresh.cycle(old.cycle());
-    fresh.giving(old.giving());
-    fresh.inherit(old);
-    if (old.giving() != null) {
-      List<Node> givers = old.giving().givers();
-      givers.set(givers.indexOf(old), fresh);
-      changed.add(fresh.name());
-    }
-    for (Slot read : old.reads()) {
-      read.removeReader(old);
-      read.addReader(fresh);
-    }
-    fresh.reads(old.reads());
-    if (old instanceof LimitNode limit) {
-      changed.add(limit.limit().place().name());
-    }
-    changedClauses.add(old.clause());
-    order.set(fresh.rank(), fresh);
-    dirtyNodes.remove(old);
-    touch(fresh);
   }
 
   /** Puts a node in the place of another and works out what that changes. */
   List<Node> exchange(Node old, Node fresh) {
-    begin();
-    replace(old, fresh);
+    changes.begin();
+    wiring.replace(old, fresh);
     settle();
-    return changedNodes;
-  }
-
-  /** A node whose lines have moved; its figure says another place. */
-  void moved(Node node) {
-    if (node.giving() != null) {
-      changed.add(node.name());
-    } else if (node instanceof LimitNode limit) {
-      changed.add(limit.limit().place().name());
-    }
-  }
-
-  private void contested(Slot slot) {
-    for (Node giver : slot.givers()) {
-      giver.uncheck();
-      touch(giver);
-    }
-    for (Node reader : slot.readers()) {
-      reader.uncheck();
-      touch(reader);
-    }
-  }
-
-  private void dropUnused(Slot slot) {
-    if (slot.isUnused()) {
-      slots.remove(slot.name());
-    }
-  }
-
-  private void touch(Node node) {
-    dirtyNodes.add(node);
+    return changes.nodes();
   }
 
   private void settle() {
-    if (restructured) {
-      restructured = false;
-      List<Node> all = new ArrayList<>();
-      for (ClauseNodes clause : clauses.values()) {
-        all.addAll(clause.nodes());
-      }
-      Map<Node, List<Slot>> before = new HashMap<>();
-      all.stream().filter(n -> !n.cycle().isEmpty()).forEach(n -> before.put(n, n.cycle()));
-      order = new ArrayList<>(Order.of(all));
-      for (Node node : all) {
-        if (!node.cycle().equals(before.getOrDefault(node, List.of()))) {
-          node.uncheck();
-          touch(node);
-        }
-      }
-    }
-    for (Node node : dirtyNodes) {
-      dirty.add(node.rank());
-    }
-    dirtyNodes = new LinkedHashSet<>();
+    wiring.settle(clauses::nodes, dirty);
     propagate();
     while (correlate()) {
       propagate();
     }
+    evaluation.dropWorkOf(owner -> wiring.isGiven(owner));
   }
 
   /** Works out what is dirty, each after what it reads; those in a circle may come up again. */
   private void propagate() {
     for (int at = dirty.take(); at >= 0; at = dirty.take()) {
-      Node node = order.get(at);
+      Node node = wiring.order().get(at);
       Node.Change change = node.update(this);
       if (change != Node.Change.NONE) {
         spread(node, change);
@@ -389,10 +208,7 @@ public final class ValueGraph implements Frame {
   }
 
   private void spread(Node node, Node.Change change) {
-    if (node.changedIn() != update) {
-      node.changedIn(update);
-      changedNodes.add(node);
-    }
+    changes.add(node);
     Slot slot = node.giving();
     if (slot == null || change == Node.Change.WORDS) {
       return;
@@ -403,32 +219,37 @@ public final class ValueGraph implements Frame {
       }
       dirty.add(reader.rank());
     }
+    for (Node watcher : slot.watchers()) {
+      if (change == Node.Change.KIND) {
+        watcher.uncheck();
+      }
+      dirty.add(watcher.rank());
+    }
   }
 
   /** Takes up the correlations; whether anything must be worked out again for them. */
   private boolean correlate() {
-    if (correlating.isEmpty() && correlations.isEmpty()) {
+    if (wiring.correlating().isEmpty() && evaluation.correlations().isEmpty()) {
       return false;
     }
-    CorrelationGroups groups = CorrelationGroups.of(correlating);
+    CorrelationGroups groups = CorrelationGroups.of(wiring.correlating());
     for (CorrelateNode node : groups.changedRefusals()) {
-      changedClauses.add(node.clause());
+      changes.clause(node.clause());
     }
     Correlations now = groups.correlations();
-    if (now.pairs().equals(correlations.pairs())) {
+    Correlations before = evaluation.correlations();
+    if (now.pairs().equals(before.pairs())) {
       return false;
     }
-    Correlations before = correlations;
-    correlations = now;
-    for (Node node : order) {
+    evaluation.correlations(now);
+    for (Node node : wiring.order()) {
       if (node.giving() == null
           ? node instanceof LimitNode
           : touches(node.value(), before) || touches(node.value(), now)) {
         dirty.add(node.rank());
-        changed.add(node.name());
+        changes.moved(node);
       }
     }
-    changed.remove("");
     return !dirty.isEmpty();
   }
 
@@ -446,15 +267,11 @@ public final class ValueGraph implements Frame {
   // ----- what nodes ask -----
 
   Slot slot(String name) {
-    return slots.computeIfAbsent(name, Slot::new);
-  }
-
-  Optional<Slot> existing(String name) {
-    return Optional.ofNullable(slots.get(name));
+    return wiring.slot(name);
   }
 
   Collection<Slot> slots() {
-    return slots.values();
+    return wiring.slots();
   }
 
   Checked check(Line line) {
@@ -479,38 +296,20 @@ public final class ValueGraph implements Frame {
     return instruments.get(id);
   }
 
-  void evaluating() {
-    evaluations++;
-    if (!noted.isEmpty()) {
-      noted = new ArrayList<>();
-    }
+  Evaluation evaluation() {
+    return evaluation;
   }
 
-  List<LineProblem> takeHints() {
-    return noted.isEmpty() ? List.of() : List.copyOf(new LinkedHashSet<>(noted));
-  }
+  // ----- what others ask -----
 
-  @Override
-  public Value of(Slot slot) {
-    return slot.value();
-  }
-
-  @Override
-  public Correlations correlations() {
-    return correlations;
-  }
-
-  @Override
   public GraphSettings settings() {
     return source.settings();
   }
 
-  @Override
-  public void hint(LineProblem hint) {
-    noted.add(hint);
+  /** Which roots vary together. */
+  public Correlations correlations() {
+    return evaluation.correlations();
   }
-
-  // ----- what others ask -----
 
   /** The record as it was last taken. */
   public GraphSource source() {
@@ -519,11 +318,11 @@ public final class ValueGraph implements Frame {
 
   /** How many lines and readings have been worked out since the start; for tests. */
   public long evaluations() {
-    return evaluations;
+    return evaluation.count();
   }
 
   public Optional<Figure> figure(String name) {
-    Slot slot = slots.get(name);
+    Slot slot = wiring.existing(name);
     return slot == null || slot.givers().isEmpty()
         ? Optional.empty()
         : Optional.of(new FigureMaker(this).figure(slot));
@@ -533,11 +332,9 @@ public final class ValueGraph implements Frame {
   public Map<String, Figure> figures() {
     FigureMaker maker = new FigureMaker(this);
     Map<String, Figure> figures = new LinkedHashMap<>();
-    for (ClauseNodes clause : clauses.values()) {
-      for (Node node : clause.nodes()) {
-        if (node.giving() != null) {
-          figures.computeIfAbsent(node.name(), n -> maker.figure(node.giving()));
-        }
+    for (Node node : clauses.nodes()) {
+      if (node.giving() != null) {
+        figures.computeIfAbsent(node.name(), n -> maker.figure(node.giving()));
       }
     }
     return figures;
@@ -593,14 +390,12 @@ public final class ValueGraph implements Frame {
   }
 
   String label(String clause) {
-    ClauseNodes nodes = clauses.get(clause);
-    return nodes == null ? "" : nodes.label();
+    return clauses.label(clause);
   }
 
   /** Place of a clause in the record, counted from 0. */
   int place(String clause) {
-    ClauseNodes nodes = clauses.get(clause);
-    return nodes == null ? -1 : nodes.place();
+    return clauses.place(clause);
   }
 
   /** Where a figure comes from and what needs it; empty for a name that does not exist. */
@@ -612,7 +407,7 @@ public final class ValueGraph implements Frame {
   public Set<String> readers(Collection<String> names) {
     Set<String> readers = new LinkedHashSet<>();
     for (String name : names) {
-      Slot slot = slots.get(name);
+      Slot slot = wiring.existing(name);
       if (slot != null) {
         for (Node reader : slot.readers()) {
           readers.add(reader.name());
@@ -625,7 +420,14 @@ public final class ValueGraph implements Frame {
 
   /** The kind of a name, as the language's checker sees it. */
   Optional<Kind> kindOf(String name) {
-    return existing(name).map(Slot::kind).filter(Objects::nonNull);
+    Slot slot = wiring.existing(name);
+    return slot == null ? Optional.empty() : Optional.ofNullable(slot.kind());
+  }
+
+  /** The unit of a name; empty where none is known. */
+  Optional<endfloat.units.Unit> unitOf(String name) {
+    Slot slot = wiring.existing(name);
+    return slot == null ? Optional.empty() : Optional.ofNullable(slot.unit());
   }
 
   /** The names around a line, for completion and hover. */
@@ -634,6 +436,6 @@ public final class ValueGraph implements Frame {
   }
 
   List<Node> nodes() {
-    return order;
+    return wiring.order();
   }
 }

@@ -37,6 +37,10 @@ class GraphPropertyTest {
                 .as((n, x, y) -> n + " = if " + x + " < " + y + " then " + x + " else " + y),
             Combinators.combine(name, name, number)
                 .as((n, x, v) -> n + " = solve z + " + x + " = " + v + " for z between -9 and 9"),
+            Combinators.combine(name, name, name, number)
+                .as(
+                    (n, x, y, v) ->
+                        n + " = solve " + x + " = " + v + " for " + y + " between -9 and 9"),
             Combinators.combine(name, number).as((n, v) -> "limit " + n + ": at most " + v),
             Combinators.combine(name, name).as((x, y) -> "correlate " + x + ", " + y + ": 0.5"),
             name.map(n -> n + " = 3 +"),

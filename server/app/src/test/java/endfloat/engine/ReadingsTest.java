@@ -269,6 +269,22 @@ class ReadingsTest {
   }
 
   @Test
+  void anOverdueInstrumentIsMarkedByTheDateOfTheRecord() {
+    Instrument due =
+        new Instrument("D", "", "", "0.01 mm", "", "", "", "", 2, "", "2026-03-01", "", null);
+    Reading a = reading("a", "mm", "D", List.of(), entry(Map.of(), "0.400"));
+    List<Clause> clauses = List.of(new Clause.Readings("r", "1", List.of(a)));
+    ValueGraph graph = new ValueGraph(endfloat.catalogue.Catalogue.library());
+    graph.update(new GraphSource(clauses, List.of(due), GraphSettings.STANDARD, "2026-03-01"));
+    assertEquals(List.of(), graph.problems("r"));
+    graph.update(new GraphSource(clauses, List.of(due), GraphSettings.STANDARD, "2026-03-02"));
+    assertEquals(
+        "Instrument D was due for calibration on 2026-03-01.",
+        graph.problems("r").get(0).problem().message());
+    assertEquals(0.4, mm(graph, "a"), 1e-12, "it counts all the same");
+  }
+
+  @Test
   void aNewCalibrationIsFeltByTheReadingsTakenWithIt() {
     Reading a = reading("a", "mm", "DG-07", List.of(), entry(Map.of(), "0.400"));
     Reading b = reading("b", "mm", "ST-01", List.of(), entry(Map.of(), "0.400"));

@@ -59,6 +59,23 @@ class SolveTest {
     assertEquals(0.5, (double) result(lines, "shim").value());
   }
 
+  /** The line between changes but not its present value: the answer must not stay behind. */
+  @Test
+  void aNewRelationOfTheSameValueGivesANewAnswer() {
+    String lines =
+        "shim = 0.5\nlash = 0.75 - SLOPE * (shim - 0.5)\nx = solve lash = 0.25 for shim between 0 and 9";
+    ValueGraph graph = ValueGraph.of(GraphSource.ofWorkings(lines.replace("SLOPE", "0.5")));
+    assertEquals(1.5, graph.figure("x").orElseThrow().si(), 1e-14);
+    graph.update(new Clause.Working("w1", "1", lines.replace("SLOPE", "0.25")));
+    assertEquals(2.5, graph.figure("x").orElseThrow().si(), 1e-14);
+    String apart =
+        "shim = 0.5\nslope = S\nlash = 0.75 - slope * (shim - 0.5)\n"
+            + "x = solve lash = 0.25 for shim between 0 and 9";
+    graph.update(new Clause.Working("w1", "1", apart.replace("S", "0.5")));
+    graph.update(new Clause.Working("w1", "1", apart.replace("S", "0.125")));
+    assertEquals(4.5, graph.figure("x").orElseThrow().si(), 1e-14);
+  }
+
   @Test
   void severalUnknownsAreSolvedTogether() {
     String lines =

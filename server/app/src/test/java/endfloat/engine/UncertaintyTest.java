@@ -177,6 +177,18 @@ class UncertaintyTest {
   }
 
   @Test
+  void aChoiceByStepsIsExactAndSaysWhereTheNextStepIsPossible() {
+    SheetOfLines sheet =
+        SheetOfLines.of(
+            "a [mm] = 0.49 mm \u00b1 0.02 mm\nshim [mm] = ceil(a, 0.05 mm)\n"
+                + "b [mm] = 0.475 mm \u00b1 0.02 mm\nother [mm] = ceil(b, 0.05 mm)");
+    assertEquals(0.5, (double) sheet.result("shim").orElseThrow().value(), 1e-15);
+    assertEquals(0.0, (double) sheet.result("shim").orElseThrow().u());
+    assertEquals(1, sheet.hints().size());
+    assertEquals(2, sheet.hints().get(0).span().line());
+  }
+
+  @Test
   void aConditionWithinItsUncertaintyIsPointedOut() {
     SheetOfLines sheet =
         SheetOfLines.of(

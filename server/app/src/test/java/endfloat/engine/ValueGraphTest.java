@@ -148,6 +148,20 @@ class ValueGraphTest {
   }
 
   @Test
+  void aLongChainIsFollowedToItsEnd() {
+    StringBuilder text = new StringBuilder("x0 = 1 / 0");
+    for (int i = 1; i <= 5000; i++) {
+      text.append("\nx").append(i).append(" = x").append(i - 1).append(" + 1");
+    }
+    ValueGraph graph = ValueGraph.of(source(working("c1", "1", text.toString())));
+    Figure last = graph.figure("x5000").orElseThrow();
+    assertEquals("x0", last.waitingOn().get(0).name());
+    graph.update(working("c1", "1", text.toString().replace("1 / 0", "7")));
+    assertEquals(5007, si(graph, "x5000"));
+    assertTrue(graph.trace("x5000").isPresent());
+  }
+
+  @Test
   void limitsAreJudgedAndTold() {
     ValueGraph graph =
         ValueGraph.of(

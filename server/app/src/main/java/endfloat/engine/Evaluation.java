@@ -1,0 +1,138 @@
+package endfloat.engine;
+
+import endfloat.working.LineProblem;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** What lines see of a graph while they are worked out, and what they leave behind. */
+final class Evaluation implements Frame {
+  private Correlations correlations = Correlations.NONE;
+  private GraphSettings settings = GraphSettings.STANDARD;
+  private List<LineProblem> noted = new ArrayList<>();
+  private long count;
+  private boolean offPath;
+  private final Map<String, Map<String, HeavyWork>> heavy = new HashMap<>();
+  private Map<String, HeavyWork> asked = Map.of();
+  private String owner = "";
+  private List<HeavyWork> wanted = new ArrayList<>();
+
+  void settings(GraphSettings now) {
+    settings = now;
+  }
+
+  void correlations(Correlations now) {
+    correlations = now;
+  }
+
+  /** From now on heavy calculations are left for {@link #takeWanted}. */
+  void leaveHeavyWork() {
+    offPath = true;
+  }
+
+  boolean leavesHeavyWork() {
+    return offPath;
+  }
+
+  /** Heavy work that lines have asked for since the last time. */
+  List<HeavyWork> takeWanted() {
+    List<HeavyWork> taken = wanted.stream().filter(w -> !w.isCancelled()).toList();
+    wanted = new ArrayList<>();
+    return taken;
+  }
+
+  /**
+   * One more line is worked out.
+   *
+   * @param name that it gives; empty for none
+   */
+  void begin(String name) {
+    count++;
+    owner = name;
+    asked = Map.of();
+    if (!noted.isEmpty()) {
+      noted = new ArrayList<>();
+    }
+  }
+
+  long count() {
+    return count;
+  }
+
+  /** The line is worked out; heavy work that it no longer asks for is cancelled. */
+  List<LineProblem> end() {
+    if (!heavy.isEmpty() || !asked.isEmpty()) {
+      Map<String, HeavyWork> before =
+          asked.isEmpty() ? heavy.remove(owner) : heavy.put(owner, asked);
+      if (before != null) {
+        before.values().stream().filter(w -> !asked.containsValue(w)).forEach(HeavyWork::cancel);
+      }
+    }
+    return noted.isEmpty() ? List.of() : List.copyOf(new LinkedHashSet<>(noted));
+  }
+
+  @Override
+  public Value of(Slot slot) {
+    return slot.value();
+  }
+
+  @Override
+  public Correlations correlations() {
+    return correlations;
+  }
+
+  @Override
+  public GraphSettings settings() {
+    return settings;
+  }
+
+  @Override
+  public void hint(LineProblem hint) {
+    noted.add(hint);
+  }
+
+  @Override
+  public Value heavy(CalculateTerm term, Value[] values, String identity) {
+    if (!offPath) {
+      return Frame.super.heavy(term, values, identity);
+    }
+    HeavyWork known = heavy.getOrDefault(owner, Map.of()).get(identity);
+    if (known == null || !known.isOf(values, correlations)) {
+      known = new HeavyWork(term, values, identity, new Snapshot(correlations, settings));
+      wanted.add(known);
+    }
+    if (asked.isEmpty()) {
+      asked = new HashMap<>();
+    }
+    asked.put(identity, known);
+    return known.outcome();
+  }
+
+  /** Cancels the work of names that are gone. */
+  void dropWorkOf(Predicate<String> isGiven) {
+    if (heavy.isEmpty()) {
+      return;
+    }
+    for (String name : List.copyOf(heavy.keySet())) {
+      if (!name.isEmpty() && !isGiven.test(name)) {
+        heavy.remove(name).values().forEach(HeavyWork::cancel);
+      }
+    }
+  }
+
+  /** The graph as it was when heavy work was asked for; safe in any thread. */
+  record Snapshot(Correlations correlations, GraphSettings settings) implements Frame {
+    @Override
+    public Value of(Slot slot) {
+      throw new IllegalStateException("heavy work has its values already");
+    }
+
+    @Override
+    public void hint(LineProblem hint) {
+      // heavy work reports its value alone
+    }
+  }
+}

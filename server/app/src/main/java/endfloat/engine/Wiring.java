@@ -1,0 +1,235 @@
+package endfloat.engine;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Which line reads which name, in what order they are worked out, and what is to be done anew. */
+final class Wiring {
+  private final Map<String, Slot> slots = new HashMap<>();
+  private final Set<CorrelateNode> correlating = new LinkedHashSet<>();
+  private final ChangeList changes;
+  private Map<Node, Set<Slot>> watching = Map.of();
+  private Set<Node> touched = new LinkedHashSet<>();
+  private List<Node> order = List.of();
+  private boolean restructured;
+
+  Wiring(ChangeList changes) {
+    this.changes = changes;
+  }
+
+  /** The slot of a name; a name that nobody gives has one too, so that it is known who waits. */
+  Slot slot(String name) {
+    return slots.computeIfAbsent(name, Slot::new);
+  }
+
+  /** The slot of a name that someone gives or reads; null for any other. */
+  Slot existing(String name) {
+    return slots.get(name);
+  }
+
+  boolean isGiven(String name) {
+    Slot slot = slots.get(name);
+    return slot != null && !slot.givers().isEmpty();
+  }
+
+  Collection<Slot> slots() {
+    return slots.values();
+  }
+
+  Set<CorrelateNode> correlating() {
+    return correlating;
+  }
+
+  /** All nodes, each after what it reads. */
+  List<Node> order() {
+    return order;
+  }
+
+  /** Takes a node in; it is worked out when the update settles. */
+  void add(Node node) {
+    if (!node.name().isEmpty()) {
+      Slot slot = slot(node.name());
+      node.giving(slot);
+      slot.givers().add(node);
+      contested(slot);
+    }
+    Set<String> names = node.namesRead();
+    Slot[] reads = new Slot[names.size()];
+    int i = 0;
+    for (String name : names) {
+      reads[i] = slot(name);
+      reads[i++].addReader(node);
+    }
+    node.reads(reads);
+    if (node instanceof CorrelateNode correlate) {
+      correlating.add(correlate);
+    }
+    restructured = true;
+    touch(node);
+  }
+
+  /** Takes a node out. */
+  void remove(Node node) {
+    for (Slot read : node.reads()) {
+      read.removeReader(node);
+    }
+    if (node.giving() != null) {
+      node.giving().givers().remove(node);
+      contested(node.giving());
+    }
+    if (node instanceof CorrelateNode correlate) {
+      correlating.remove(correlate);
+    }
+    changes.gone(node);
+    touched.remove(node);
+    restructured = true;
+  }
+
+  /**
+   * Puts a node in the place of one that gives the same name and reads the same: the order stays as
+   * it is.
+   */
+  void replace(Node old, Node fresh) {
+    if (restructured || old.rank() < 0 || !standsFor(old, fresh)) {
+      remove(old);
+      add(fresh);
+      return;
+    }
+    fresh.rank(old.rank());
+    fresh.cycle(old.cycle());
+    fresh.giving(old.giving());
+    fresh.inherit(old);
+    if (old.giving() != null) {
+      List<Node> givers = old.giving().givers();
+      givers.set(givers.indexOf(old), fresh);
+      touchWatchers(old.giving());
+    }
+    for (Slot read : old.reads()) {
+      read.removeReader(old);
+      read.addReader(fresh);
+    }
+    fresh.reads(old.reads());
+    changes.gone(old);
+    order.set(fresh.rank(), fresh);
+    touched.remove(old);
+    touch(fresh);
+  }
+
+  private static boolean standsFor(Node old, Node fresh) {
+    return old.name().equals(fresh.name())
+        && old.namesRead().equals(fresh.namesRead())
+        && !(old instanceof CorrelateNode)
+        && !(solves(old) || solves(fresh));
+  }
+
+  private static boolean solves(Node node) {
+    return node instanceof DefinitionNode definition && definition.isSolved();
+  }
+
+  private void contested(Slot slot) {
+    for (Node giver : slot.givers()) {
+      giver.uncheck();
+      touch(giver);
+    }
+    for (Node reader : slot.readers()) {
+      reader.uncheck();
+      touch(reader);
+    }
+    slot.watchers().forEach(Node::uncheck);
+    touchWatchers(slot);
+  }
+
+  private void touchWatchers(Slot slot) {
+    slot.watchers().forEach(this::touch);
+  }
+
+  /** It is to be worked out anew. */
+  void touch(Node node) {
+    touched.add(node);
+  }
+
+  /**
+   * Brings the order up to date and gives out what was touched.
+   *
+   * @param nodes all of the record
+   */
+  void settle(java.util.function.Supplier<List<Node>> nodes, RankSet dirty) {
+    if (restructured) {
+      restructured = false;
+      reorder(nodes.get());
+    }
+    for (Node node : touched) {
+      boolean isIn =
+          node.rank() >= 0 && node.rank() < order.size() && order.get(node.rank()) == node;
+      if (isIn) {
+        dirty.add(node.rank());
+      }
+    }
+    touched = new LinkedHashSet<>();
+  }
+
+  private void reorder(List<Node> all) {
+    Map<Node, List<Slot>> cycles = new HashMap<>();
+    all.stream().filter(n -> !n.cycle().isEmpty()).forEach(n -> cycles.put(n, n.cycle()));
+    order = new ArrayList<>(Order.of(all));
+    for (Node node : all) {
+      if (!node.cycle().equals(cycles.getOrDefault(node, List.of()))) {
+        node.uncheck();
+        touch(node);
+      }
+    }
+    watch(all);
+  }
+
+  /**
+   * A solve for an input of the record works out anew what lies between the input and its
+   * equations, so it depends on every line there and on all that those read, not only on their
+   * present values, and on whether there is such an input.
+   */
+  private void watch(List<Node> all) {
+    Map<Node, Set<Slot>> now = new HashMap<>();
+    for (Node node : all) {
+      if (node instanceof DefinitionNode definition && definition.isSolved()) {
+        Set<Slot> seen = new HashSet<>();
+        for (String unknown : definition.unknowns()) {
+          if (!unknown.equals(definition.name())) {
+            seen.add(slot(unknown));
+            seen.addAll(upstream(node));
+          }
+        }
+        now.put(node, seen);
+      }
+    }
+    watching.forEach((node, seen) -> seen.forEach(slot -> slot.watchers().remove(node)));
+    now.forEach((node, seen) -> seen.forEach(slot -> slot.watchers().add(node)));
+    for (Map.Entry<Node, Set<Slot>> one : now.entrySet()) {
+      if (!one.getValue().equals(watching.get(one.getKey()))) {
+        touch(one.getKey());
+      }
+    }
+    watching = now;
+  }
+
+  /** All that a node rests on. */
+  static Set<Slot> upstream(Node node) {
+    Set<Slot> seen = new HashSet<>(List.of(node.reads()));
+    ArrayDeque<Slot> next = new ArrayDeque<>(seen);
+    while (!next.isEmpty()) {
+      for (Node giver : next.poll().givers()) {
+        for (Slot read : giver.reads()) {
+          if (seen.add(read)) {
+            next.add(read);
+          }
+        }
+      }
+    }
+    return seen;
+  }
+}
