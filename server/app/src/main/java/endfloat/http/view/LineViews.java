@@ -3,11 +3,13 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
 import endfloat.engine.ValueGraph.PlacedLine;
 import endfloat.working.Line;
 import endfloat.working.Parser;
 import endfloat.working.Token;
+import endfloat.working.typeset.Typeset;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +17,8 @@ import java.util.Set;
 
 /** The lines of a working, typeset, and the spans that its editor paints. */
 final class LineViews {
+  private final Typeset typeset = new Typeset(Catalogue.library());
+
   /**
    * The lines that stand as rows: values, correlations, and limits on values of another clause.
    * Limits on a value of the same clause stand beside it.
@@ -48,7 +52,7 @@ final class LineViews {
     } else {
       view.put("kind", "correlate").put("name", "").put("figure", "");
     }
-    view.put("formula", plain(placed.text()));
+    view.put("formula", typeset.formula(line));
     view.put("given", line.comment()).put("source", placed.text());
     return view;
   }
@@ -59,12 +63,15 @@ final class LineViews {
         .at(figure.clause(), figure.span().line())
         .map(PlacedLine::line)
         .filter(Line.Definition.class::isInstance)
-        .map(line -> "")
+        .map(line -> typeset.numbers(line, place -> shown(place, figures, views)))
         .orElse("");
   }
 
-  private static String plain(String text) {
-    return "<math><mtext>" + text.replace("&", "&amp;").replace("<", "&lt;") + "</mtext></math>";
+  /** The figure of a name or of {@code fit.pressure}; null where there is none to show. */
+  private static String shown(String place, Map<String, Figure> figures, FigureViews views) {
+    List<String> parts = List.of(place.split("\\."));
+    Figure read = figures.get(parts.get(0));
+    return read == null ? null : views.text(read, parts.subList(1, parts.size())).orElse(null);
   }
 
   /** {@code [[line, from, to, kind]]}. */

@@ -3,6 +3,7 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.RecordGraph;
@@ -12,6 +13,8 @@ import endfloat.record.InvestigationRecord;
 import endfloat.review.Results;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.Snapshot;
+import endfloat.working.Completion;
+import endfloat.working.Hover;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -261,13 +264,30 @@ public final class SheetView {
   /** What may be typed at a place. */
   public ObjectNode completions(String cell, String text, int offset) {
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "completions");
-    message.put("from", offset).putArray("options");
+    Completion completion = Completion.at(text, offset, graph().scope(), Catalogue.library());
+    ArrayNode options = message.put("from", completion.from()).putArray("options");
+    for (Completion.Option option : completion.options()) {
+      options
+          .addObject()
+          .put("label", option.label())
+          .put("detail", option.detail())
+          .put("apply", option.apply())
+          .put("kind", option.kind());
+    }
     return message;
   }
 
-  /** What a name is. */
+  /** What a name is: its kind and unit, or the arguments and source of a calculation. */
   public ObjectNode hover(String cell, String name) {
-    return JsonNodeFactory.instance.objectNode().put("type", "hover").put("name", name);
+    ObjectNode message =
+        JsonNodeFactory.instance.objectNode().put("type", "hover").put("name", name);
+    Hover.of(name, graph().scope(), Catalogue.library())
+        .ifPresent(
+            hover -> {
+              message.put("title", hover.title());
+              hover.lines().forEach(message.putArray("lines")::add);
+            });
+    return message;
   }
 
   /** Where a figure comes from, and what needs it. */
