@@ -17,6 +17,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 public record Edit(String id, String author, String client, String time, long seen, Change change) {
 
   /**
+   * An edit as a client sends it or the log has it.
+   *
    * @throws EditRefusedException if a field is missing or of the wrong type; says which
    */
   public static Edit fromJson(JsonNode json) {

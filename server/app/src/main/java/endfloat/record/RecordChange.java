@@ -20,6 +20,8 @@ public final class RecordChange {
   private RecordChange() {}
 
   /**
+   * Makes one change.
+   *
    * @throws EditRefusedException if it cannot be made; the record is as it was
    */
   public static Applied apply(InvestigationRecord record, Change change) {
@@ -78,7 +80,7 @@ public final class RecordChange {
     }
     refuseDeep(record, change.parent(), cell);
     RecordSchema.checkNew(cell);
-    ObjectNode tree = inserted(record.tree(), record, change.parent(), change.after(), cell);
+    ObjectNode tree = inserted(record, change.parent(), change.after(), cell);
     return new Applied(
         new InvestigationRecord(tree),
         Change.delete(change.cell()),
@@ -114,8 +116,7 @@ public final class RecordChange {
     refuseDeep(record, change.parent(), cell.source());
     Change back = Change.move(cell.id(), cell.parent(), before(record, cell));
     InvestigationRecord between = new InvestigationRecord(without(record, cell));
-    ObjectNode tree =
-        inserted(between.tree(), between, change.parent(), change.after(), cell.source());
+    ObjectNode tree = inserted(between, change.parent(), change.after(), cell.source());
     return new Applied(
         new InvestigationRecord(tree), back, Set.of(cell.id()), Set.of(), true, Set.of(), "");
   }
@@ -210,7 +211,7 @@ public final class RecordChange {
   }
 
   private static ObjectNode inserted(
-      ObjectNode tree, InvestigationRecord record, String parent, String after, ObjectNode cell) {
+      InvestigationRecord record, String parent, String after, ObjectNode cell) {
     if (!parent.isEmpty() && !existing(record, parent).isSection()) {
       throw new EditRefusedException(
           "a clause can stand in a section only", "choose a section, or the top level");

@@ -52,6 +52,8 @@ public final class RecordJson {
   private RecordJson() {}
 
   /**
+   * The tree of a file.
+   *
    * @throws RecordException if the bytes are no strict JSON; says what is wrong, on which line and
    *     column
    */
@@ -178,19 +180,16 @@ public final class RecordJson {
   private static void refuseLoneSurrogates(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (!Character.isSurrogate(c)) {
-        continue;
-      }
-      boolean pair =
+      boolean alone =
           Character.isHighSurrogate(c)
-              && i + 1 < text.length()
-              && Character.isLowSurrogate(text.charAt(i + 1));
-      if (!pair) {
+              ? i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1))
+              : Character.isLowSurrogate(c)
+                  && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
+      if (alone) {
         String start = text.substring(0, Math.min(i, 20));
         throw new RecordException(
             Reason.NOT_JSON, "half a character (a lone surrogate) in the text '" + start + "...'");
       }
-      i++;
     }
   }
 }

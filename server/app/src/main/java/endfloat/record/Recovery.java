@@ -37,6 +37,8 @@ public final class Recovery {
   }
 
   /**
+   * Opens the record at a place.
+   *
    * @throws RecordException if there is no such record or it cannot be read
    * @throws IOException if the file system fails
    */
@@ -59,7 +61,7 @@ public final class Recovery {
     byte[] bytes = file.orElseThrow();
     InvestigationRecord record = replay(InvestigationRecord.read(bytes), known.revision());
     if (opened.get().damaged()) {
-      return putAside(bytes, record, opened.get());
+      return putAside(bytes, record);
     }
     if (opened.get().log().size() > LONG_LOG && known.revision() == revision()) {
       files.rename(place.log(), place.folder().resolve("edits.previous.jsonl"));
@@ -105,8 +107,7 @@ public final class Recovery {
   }
 
   /** A log with a hole is kept aside, and what it still gives goes into the file at once. */
-  private Recovered putAside(byte[] file, InvestigationRecord record, EditLog.Opened opened)
-      throws IOException {
+  private Recovered putAside(byte[] file, InvestigationRecord record) throws IOException {
     place.keepState(files, clock, file);
     byte[] bytes = record.write();
     files.replace(place.file(), bytes);

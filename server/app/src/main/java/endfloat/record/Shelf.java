@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -183,8 +184,13 @@ public final class Shelf {
   public RecordId create(Optional<RecordId> pattern, String title) {
     ObjectNode tree =
         pattern
-            .map(id -> NewRecord.from(InvestigationRecord.read(bytes(id)), title, LocalDate.now()))
-            .orElseGet(() -> NewRecord.blank(title, LocalDate.now()));
+            .map(
+                id ->
+                    NewRecord.from(
+                        InvestigationRecord.read(bytes(id)),
+                        title,
+                        LocalDate.now(ZoneId.systemDefault())))
+            .orElseGet(() -> NewRecord.blank(title, LocalDate.now(ZoneId.systemDefault())));
     return add(RecordId.slug(title), InvestigationRecord.of(tree));
   }
 

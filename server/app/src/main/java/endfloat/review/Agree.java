@@ -25,6 +25,8 @@ public final class Agree {
   }
 
   /**
+   * What came of it.
+   *
    * @param compared how many figures were saved
    * @param differences none where all agree
    * @param savedLibrary version of the library they came from; empty where none was said
@@ -55,6 +57,8 @@ public final class Agree {
   public record Difference(String name, String clause, String what, String saved, String now) {}
 
   /**
+   * Compares the figures saved with a record with those it gives now.
+   *
    * @param exact asks for equal bits
    */
   public static Report of(InvestigationRecord record, boolean exact) {

@@ -22,6 +22,8 @@ public final class ReadingsOut {
   private record Column(String head, List<String> texts) {}
 
   /**
+   * The readings of a record.
+   *
    * @param taken whether to fill in what was taken at the record's current stage; what was struck
    *     through is left out
    */

@@ -12,6 +12,7 @@ import endfloat.table.DecimalMark;
 import endfloat.table.ReadingsCsv;
 import endfloat.table.ReadingsTable;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,7 +46,8 @@ public final class Rerun {
       LocalDate date) {
     /** A file with decimal points, of today. */
     public static Readings of(byte[] file, String fileName) {
-      return new Readings(file, fileName, DecimalMark.POINT, "", "", LocalDate.now());
+      return new Readings(
+          file, fileName, DecimalMark.POINT, "", "", LocalDate.now(ZoneId.systemDefault()));
     }
   }
 
@@ -57,6 +59,8 @@ public final class Rerun {
   public record Done(InvestigationRecord record, List<String> notices) {}
 
   /**
+   * Runs a record again.
+   *
    * @throws RerunRefusedException with all that is wrong with the readings
    * @throws RecordException if what comes out is no record
    */

@@ -376,8 +376,11 @@ final class Saver {
       save();
     } finally {
       sheet.lock().lock();
-      closed = true;
-      sheet.lock().unlock();
+      try {
+        closed = true;
+      } finally {
+        sheet.lock().unlock();
+      }
     }
   }
 }

@@ -34,6 +34,8 @@ public record Column(
   }
 
   /**
+   * One field that is not blank.
+   *
    * @param row from 1, the heads being row 1
    */
   public record Field(int row, String text) {}

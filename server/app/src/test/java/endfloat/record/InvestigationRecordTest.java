@@ -71,7 +71,8 @@ class InvestigationRecordTest {
   @Test
   void hashesSourceAndResultsApart() {
     InvestigationRecord record = InvestigationRecord.read(example());
-    ObjectNode results = (ObjectNode) RecordJson.read("{\"library\":\"0.1.0\"}".getBytes());
+    ObjectNode results =
+        (ObjectNode) RecordJson.read("{\"library\":\"0.1.0\"}".getBytes(StandardCharsets.UTF_8));
     InvestigationRecord computed = record.withResults(results);
     assertEquals(record.sourceHash(), computed.sourceHash());
     InvestigationRecord read = InvestigationRecord.read(computed.write());

@@ -1,5 +1,6 @@
 package endfloat.sheet;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -14,7 +15,6 @@ import endfloat.record.Change;
 import endfloat.record.Edit;
 import endfloat.record.InvestigationRecord;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -291,7 +291,7 @@ class OpenSheetTest {
     OpenSheet sheet = open();
     kept(sheet.apply(edit("one", 0, text("a", "kept"))));
     byte[] log = disk.read(TwoClients.PLACE.folder().resolve("edits.jsonl")).orElseThrow();
-    byte[] torn = (new String(log, StandardCharsets.UTF_8) + "{\"sum\":\"0000").getBytes();
+    byte[] torn = (new String(log, UTF_8) + "{\"sum\":\"0000").getBytes(UTF_8);
     FrailDisk next = disk.afterKill();
     next.plant(TwoClients.PLACE.folder().resolve("edits.jsonl"), torn);
     Snapshot found = TwoClients.open(next, clock).snapshot();
@@ -301,7 +301,8 @@ class OpenSheetTest {
 
   @Test
   void keepsBothWhenTheFileIsChangedByOthersAndLetsAPersonChoose() throws IOException {
-    byte[] theirs = new String(TwoClients.FIRST).replace("\"first\"", "\"from git\"").getBytes();
+    byte[] theirs =
+        new String(TwoClients.FIRST, UTF_8).replace("\"first\"", "\"from git\"").getBytes(UTF_8);
     for (boolean mine : new boolean[] {true, false}) {
       disk.plant(TwoClients.PLACE.file(), TwoClients.FIRST);
       OpenSheet sheet = open();
@@ -322,7 +323,8 @@ class OpenSheetTest {
       assertEquals(1, told.size());
       assertEquals("from git", told.get(0).theirs().orElseThrow().cell("a").orElseThrow().text());
       assertEquals(
-          new String(theirs), new String(disk.read(TwoClients.PLACE.file()).orElseThrow()));
+          new String(theirs, UTF_8),
+          new String(disk.read(TwoClients.PLACE.file()).orElseThrow(), UTF_8));
       kept(sheet.apply(edit("one", Long.MAX_VALUE, text("b", "y = 2 mm"))));
       if (mine) {
         sheet.keepMine();
@@ -349,7 +351,7 @@ class OpenSheetTest {
 
   private boolean holds(java.nio.file.Path state, String text) {
     try {
-      return new String(disk.read(state).orElseThrow()).contains(text);
+      return new String(disk.read(state).orElseThrow(), UTF_8).contains(text);
     } catch (IOException e) {
       throw new AssertionError(e);
     }
@@ -360,7 +362,8 @@ class OpenSheetTest {
     OpenSheet sheet = open();
     kept(sheet.apply(edit("one", 0, text("a", "mine"))));
     sheet.close();
-    byte[] theirs = new String(TwoClients.FIRST).replace("\"first\"", "\"from git\"").getBytes();
+    byte[] theirs =
+        new String(TwoClients.FIRST, UTF_8).replace("\"first\"", "\"from git\"").getBytes(UTF_8);
     disk.plant(TwoClients.PLACE.file(), theirs);
     Snapshot found = open().snapshot();
     assertEquals("from git", found.record().cell("a").orElseThrow().text());
@@ -377,12 +380,12 @@ class OpenSheetTest {
     OpenSheet sheet = open();
     kept(sheet.apply(edit("one", 0, text("b", "x = 2 mm"))));
     sheet.save();
-    JsonNode saved = json(new String(disk.read(TwoClients.PLACE.file()).orElseThrow()));
+    JsonNode saved = json(new String(disk.read(TwoClients.PLACE.file()).orElseThrow(), UTF_8));
     assertFalse(saved.has("results"));
     sheet.saveResultsOf((record, revision) -> Optional.of(results));
     kept(sheet.apply(edit("one", 1, text("b", "x = 3 mm"))));
     sheet.save();
-    saved = json(new String(disk.read(TwoClients.PLACE.file()).orElseThrow()));
+    saved = json(new String(disk.read(TwoClients.PLACE.file()).orElseThrow(), UTF_8));
     assertEquals("0.1.0", saved.at("/results/library").asText());
   }
 
