@@ -342,7 +342,7 @@ public final class ValueGraph {
 
   /** How a value stands to what it is only compared with, such as the limits of a new part. */
   public List<Judgement> comparisons(String name) {
-    Slot slot = slots.get(name);
+    Slot slot = wiring.existing(name);
     return slot == null || slot.givers().isEmpty()
         ? List.of()
         : new FigureMaker(this).judgements(slot, false);
@@ -350,7 +350,7 @@ public final class ValueGraph {
 
   /** The names that the line of a name reads; none where it is not given once. */
   public Set<String> reads(String name) {
-    Slot slot = slots.get(name);
+    Slot slot = wiring.existing(name);
     return slot == null || slot.giver() == null ? Set.of() : slot.giver().namesRead();
   }
 
@@ -364,7 +364,7 @@ public final class ValueGraph {
       return 0;
     }
     double covariance =
-        correlations.covariance(
+        correlations().covariance(
             ((Value.Scalar) x.value().orElseThrow()).gradient(),
             ((Value.Scalar) y.value().orElseThrow()).gradient());
     return Math.max(-1, Math.min(1, covariance / both));
