@@ -1,10 +1,8 @@
 package endfloat.cli;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import endfloat.record.RecordException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -41,6 +39,12 @@ public final class Endfloat implements Callable<Integer> {
 
   /** Runs one command on these streams; never throws and prints no stack trace. */
   static int run(Streams streams, String... arguments) {
+    OptionalInt plain = PlainCommand.run(streams, arguments);
+    return plain.isPresent() ? plain.getAsInt() : parsed(streams, arguments);
+  }
+
+  /** The same by way of the command line library. */
+  static int parsed(Streams streams, String... arguments) {
     CommandLine line = new CommandLine(new Endfloat(streams));
     line.addSubcommand(new Serve(streams));
     line.addSubcommand(new Work(streams));
@@ -70,35 +74,8 @@ public final class Endfloat implements Callable<Integer> {
   }
 
   private static int failed(Exception e, ParseResult parsed, Streams streams) {
-    boolean json = parsed.hasSubcommand() && parsed.subcommand().hasMatchedOption("--json");
-    String message;
-    String wayOut;
-    if (e instanceof BadInputException bad) {
-      message = bad.getMessage();
-      wayOut = bad.wayOut();
-    } else if (e instanceof RecordException bad) {
-      message = bad.getMessage();
-      wayOut = "Nothing was changed.";
-    } else {
-      if (Boolean.getBoolean("endfloat.trace")) {
-        e.printStackTrace(streams.err());
-      }
-      message = "this failed inside the program: " + e;
-      wayOut = "Nothing was written. Please report it with the command you gave.";
-    }
-    if (json) {
-      ObjectNode out = JsonNodeFactory.instance.objectNode();
-      if (parsed.subcommand().commandSpec().name().equals("work")) {
-        out.putArray("results");
-        out.putArray("errors").addObject().put("line", 1).put("column", 1);
-      } else {
-        out.putArray("errors").addObject();
-      }
-      ((ObjectNode) out.at("/errors/0")).put("message", message + " " + wayOut);
-      Json.print(streams.out(), out);
-    }
-    streams.err().println("endfloat: " + message);
-    streams.err().println(wayOut);
-    return Exit.BAD_INPUT;
+    ParseResult command = parsed.hasSubcommand() ? parsed.subcommand() : parsed;
+    String name = command.commandSpec().name();
+    return Failure.tell(e, name, command.hasMatchedOption("--json"), streams);
   }
 }

@@ -10,16 +10,14 @@ final class ServeOptions {
   @Option(
       names = "--port",
       paramLabel = "PORT",
-      defaultValue = "8117",
-      description = "Port to serve on; 0 takes any free one (default: ${DEFAULT-VALUE}).")
-  int port;
+      description = "Port to serve on; 0 takes any free one (default: 8117).")
+  int port = 8117;
 
   @Option(
       names = "--host",
       paramLabel = "ADDRESS",
-      defaultValue = "127.0.0.1",
       description = "Address to listen on; by default this machine only.")
-  String host;
+  String host = "127.0.0.1";
 
   @Option(
       names = "--allow-host",
@@ -31,7 +29,7 @@ final class ServeOptions {
       names = "--shelf",
       paramLabel = "DIR",
       description = "Folder of the records (default: Endfloat in your home folder).")
-  private Path shelf;
+  Path shelf;
 
   @Option(names = "--no-browser", description = "Only print the link.")
   boolean noBrowser;

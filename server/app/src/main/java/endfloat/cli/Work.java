@@ -40,7 +40,12 @@ final class Work implements Callable<Integer> {
   private boolean json;
 
   Work(Streams streams) {
+    this(streams, false);
+  }
+
+  Work(Streams streams, boolean json) {
     this.streams = streams;
+    this.json = json;
   }
 
   @Override

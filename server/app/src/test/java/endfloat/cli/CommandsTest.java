@@ -51,6 +51,16 @@ class CommandsTest {
   }
 
   @Test
+  void aPlainCommandDoesWhatTheLibraryWouldDo() {
+    String lines = "a [mm] = 12 thou\nlimit a: 0.1 .. 0.3 mm\nb = a + 1 s";
+    for (String[] command : new String[][] {{"work"}, {"work", "--json"}}) {
+      assertEquals(Run.parsed(lines, command), Run.of(lines, command));
+    }
+    assertEquals(
+        Run.parsed(new byte[] {-1}, "work", "--json"), Run.of(new byte[] {-1}, "work", "--json"));
+  }
+
+  @Test
   void theCatalogueListsEveryCalculationAndShowsOneWithItsSource() {
     JsonNode list = Run.of("", "catalogue", "--json").json().path("calculations");
     assertTrue(list.size() > 20, list::toString);

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.function.BiFunction;
 
 /** A command run in this process, with what it printed. */
 record Run(int code, String out, String err) {
@@ -18,6 +19,20 @@ record Run(int code, String out, String err) {
   }
 
   static Run of(byte[] input, String... arguments) {
+    return by(Endfloat::run, input, arguments);
+  }
+
+  /** By way of the command line library alone. */
+  static Run parsed(String input, String... arguments) {
+    return parsed(input.getBytes(StandardCharsets.UTF_8), arguments);
+  }
+
+  static Run parsed(byte[] input, String... arguments) {
+    return by(Endfloat::parsed, input, arguments);
+  }
+
+  private static Run by(
+      BiFunction<Streams, String[], Integer> way, byte[] input, String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Streams streams =
@@ -25,7 +40,7 @@ record Run(int code, String out, String err) {
             new ByteArrayInputStream(input),
             new PrintStream(out, false, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8));
-    int code = Endfloat.run(streams, arguments);
+    int code = way.apply(streams, arguments);
     return new Run(
         code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
