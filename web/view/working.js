@@ -129,6 +129,8 @@ class Row {
   #name = el("th", { scope: "row", class: "name" });
   #unit = el("span", { class: "un" });
   #formula = el("div", { class: "formula" });
+  /** @type {string | undefined} the mathematics that stands in it */
+  #set = undefined;
   #numbers = el("div", { class: "numbers" });
   #given = el("div", { class: "given" });
   #lim = el("td", { class: "lim" });
@@ -165,7 +167,10 @@ class Row {
       this.#name.replaceChildren(line.nameMath ? fragment(line.nameMath) : line.name ? nameMark(line.name) : el("span", { class: "un" }, WORDS[line.kind] ?? "line"), this.#unit);
     }
     write(this.#unit, line.kind === "limit" ? "limit" : (line.unit ?? ""));
-    if (before?.formula !== line.formula) this.#formula.replaceChildren(fragment(line.formula ?? ""));
+    // An input says where its value is from; the value itself stands in the result column.
+    const formula = line.kind === "input" && line.given ? "" : (line.formula ?? "");
+    if (this.#set !== formula) this.#formula.replaceChildren(fragment(formula));
+    this.#set = formula;
     const plain = !line.formula && line.kind !== "input" ? source : "";
     write(this.#source, plain);
     this.#source.hidden = plain === "";

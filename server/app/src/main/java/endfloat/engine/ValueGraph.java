@@ -364,9 +364,10 @@ public final class ValueGraph {
       return 0;
     }
     double covariance =
-        correlations().covariance(
-            ((Value.Scalar) x.value().orElseThrow()).gradient(),
-            ((Value.Scalar) y.value().orElseThrow()).gradient());
+        correlations()
+            .covariance(
+                ((Value.Scalar) x.value().orElseThrow()).gradient(),
+                ((Value.Scalar) y.value().orElseThrow()).gradient());
     return Math.max(-1, Math.min(1, covariance / both));
   }
 

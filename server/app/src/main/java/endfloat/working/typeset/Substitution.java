@@ -65,8 +65,14 @@ final class Substitution {
       return new Expression.Unary(unary.span(), unary.operator(), put(unary.operand()));
     }
     if (formula instanceof Expression.Binary binary) {
-      return new Expression.Binary(
-          binary.span(), binary.operator(), put(binary.left()), put(binary.right()));
+      Expression left = put(binary.left());
+      Expression right = put(binary.right());
+      boolean product =
+          binary.operator() == Expression.BinaryOperator.MULTIPLY
+              || binary.operator() == Expression.BinaryOperator.DIVIDE;
+      return product && isOne(right)
+          ? left
+          : new Expression.Binary(binary.span(), binary.operator(), left, right);
     }
     if (formula instanceof Expression.Call call) {
       return new Expression.Call(
@@ -96,5 +102,13 @@ final class Substitution {
           listing.span(), listing.elements().stream().map(this::put).toList());
     }
     return formula;
+  }
+
+  /** The cosine of an angle that nobody gave and that is nought says nothing on the page. */
+  private static boolean isOne(Expression factor) {
+    return factor instanceof Expression.Call call
+        && call.function().equals("cos")
+        && call.arguments().get(0).value() instanceof Expression.Literal angle
+        && angle.si() == 0;
   }
 }
