@@ -11,6 +11,7 @@ import java.util.Set;
 final class Slot {
   private final String name;
   private final List<Node> givers = new ArrayList<>(1);
+  private Node only;
   private final Set<Node> readers = new LinkedHashSet<>();
   private final Set<Node> watchers = new LinkedHashSet<>(2);
   private Node[] inARow;
@@ -23,8 +24,24 @@ final class Slot {
     return name;
   }
 
+  /** Those that give it, as a rule one; not to be altered. */
   List<Node> givers() {
     return givers;
+  }
+
+  void addGiver(Node node) {
+    givers.add(node);
+    only = givers.size() == 1 ? node : null;
+  }
+
+  void removeGiver(Node node) {
+    givers.remove(node);
+    only = givers.size() == 1 ? givers.get(0) : null;
+  }
+
+  void replaceGiver(Node old, Node fresh) {
+    givers.set(givers.indexOf(old), fresh);
+    only = givers.size() == 1 ? fresh : null;
   }
 
   /** Those that read it; not to be altered. */
@@ -52,12 +69,11 @@ final class Slot {
 
   /** The one that gives it; null where none or several do. */
   Node giver() {
-    return givers.size() == 1 ? givers.get(0) : null;
+    return only;
   }
 
   boolean isFresh() {
-    Node giver = giver();
-    return giver != null && giver.state() == Figure.State.FRESH;
+    return only != null && only.state() == Figure.State.FRESH;
   }
 
   Kind kind() {
@@ -71,7 +87,7 @@ final class Slot {
   }
 
   Value value() {
-    return giver().value();
+    return only.value();
   }
 
   @Override

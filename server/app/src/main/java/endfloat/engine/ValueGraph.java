@@ -279,7 +279,7 @@ public final class ValueGraph {
   }
 
   boolean isDoubled(Node node) {
-    return node.giving() != null && node.giving().givers().size() > 1;
+    return node.giving() != null && node.giving().giver() == null;
   }
 
   /** Whether the kinds of all names that exist are known. */

@@ -57,7 +57,7 @@ final class Wiring {
     if (!node.name().isEmpty()) {
       Slot slot = slot(node.name());
       node.giving(slot);
-      slot.givers().add(node);
+      slot.addGiver(node);
       contested(slot);
     }
     Set<String> names = node.namesRead();
@@ -81,7 +81,7 @@ final class Wiring {
       read.removeReader(node);
     }
     if (node.giving() != null) {
-      node.giving().givers().remove(node);
+      node.giving().removeGiver(node);
       contested(node.giving());
     }
     if (node instanceof CorrelateNode correlate) {
@@ -107,8 +107,7 @@ final class Wiring {
     fresh.giving(old.giving());
     fresh.inherit(old);
     if (old.giving() != null) {
-      List<Node> givers = old.giving().givers();
-      givers.set(givers.indexOf(old), fresh);
+      old.giving().replaceGiver(old, fresh);
       touchWatchers(old.giving());
     }
     for (Slot read : old.reads()) {
