@@ -175,6 +175,72 @@ class LiveTest {
   }
 
   @Test
+  void aChangedReadingChangesAllThatRestsOnItAndNothingElse() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      JsonNode sheet = page.await("sheet");
+      JsonNode before = sheet.path("figures");
+      assertEquals("fresh", before.at("/lash_loosest/state").asText(), before::toString);
+      page.put("e1", "c6", "/readings/0/entries/0/taken/0", "0.350", Long.MAX_VALUE);
+      page.await("kept");
+      JsonNode figures = page.await("changed").path("figures");
+      assertTrue(figures.has("dial") && figures.has("lash_loosest"), figures::toString);
+      assertFalse(figures.has("growth") || figures.has("end_float_shaft"), figures::toString);
+      assertEquals("outside", figures.at("/lash_loosest/verdict").asText());
+      assertTrue(figures.at("/lash_loosest/limits/0/strip").asText().startsWith("<svg"));
+      assertTrue(figures.at("/swing/numbers").asText().startsWith("<math"), figures::toString);
+    }
+  }
+
+  @Test
+  void aPreviewShowsTheLimitsOfItsOwnTextAndKeepsNothing() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      String text = "-- one line more than before\\na [mm] = 0.2 mm\\nlimit a: 0.150 .. 0.250 mm";
+      page.say("{'type':'preview','cell':'c10','seq':7,'text':'" + text + "'}");
+      JsonNode preview = page.await("preview");
+      assertEquals(7, preview.path("seq").asInt());
+      assertEquals("0.150", preview.at("/figures/a/limits/0/low").asText(), preview::toString);
+      assertEquals("within", preview.at("/figures/a/verdict").asText());
+      assertEquals(2, preview.at("/lines/0/line").asInt());
+      assertFalse(freshSheet().path("figures").has("a"));
+    }
+  }
+
+  @Test
+  void anErrorStandsAtItsPlaceAndItsReadersWaitForIt() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      page.put("e1", "c10", "/text", "a [mm] = 1 mm + 1 s\nb [mm] = 2 * a", Long.MAX_VALUE);
+      JsonNode changed = page.await("changed");
+      assertEquals("error", changed.at("/figures/a/state").asText(), changed::toString);
+      assertEquals(1, changed.at("/figures/a/error/line").asInt());
+      assertTrue(changed.at("/figures/a/error/from").asInt() > 1);
+      assertFalse(changed.at("/figures/a/error/wayOut").asText().isEmpty());
+      assertEquals("waiting", changed.at("/figures/b/state").asText());
+      assertEquals("a", changed.at("/figures/b/waitingOn/0/name").asText());
+      page.put("e2", "c10", "/text", "a [mm] = 1 mm + 1 mm\nb [mm] = 2 * a", Long.MAX_VALUE);
+      assertEquals("4", page.await("changed").at("/figures/b/value").asText());
+    }
+  }
+
+  @Test
+  void traceCompletionAndHoverAnswerWithTheNumberOfTheirQuestion() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      page.say("{'type':'trace','name':'lash_loosest','seq':1}");
+      JsonNode trace = page.await("trace");
+      assertEquals(1, trace.path("seq").asInt());
+      assertTrue(trace.path("tree").toString().contains("DG-07"), trace::toString);
+      assertTrue(trace.path("neededBy").size() > 0, trace::toString);
+      page.say("{'type':'complete','cell':'c10','text':'x = thermal_gr','offset':14,'seq':2}");
+      JsonNode options = page.await("completions");
+      assertTrue(options.path("options").toString().contains("thermal_growth"), options::toString);
+      page.say("{'type':'hover','cell':'c10','name':'thermal_growth','seq':3}");
+      assertEquals(3, page.await("hover").path("seq").asInt());
+    }
+  }
+
+  @Test
   void theConnectionIsRefusedWithoutTheKeyAndFromAnotherOrigin() {
     assertThrows(
         CompletionException.class, () -> LivePage.open(server, RECORD, "", "endfloat-1=wrong"));

@@ -160,14 +160,17 @@ public final class LiveRoutes {
         sheet.ask(
             view ->
                 switch (text(message, "type")) {
-                  case "preview" -> view.preview(text(message, "cell"), text(message, "text"));
+                  case "preview" ->
+                      view.questions().preview(text(message, "cell"), text(message, "text"));
                   case "complete" ->
-                      view.completions(
-                          text(message, "cell"),
-                          text(message, "text"),
-                          message.path("offset").asInt(0));
-                  case "hover" -> view.hover(text(message, "cell"), text(message, "name"));
-                  default -> view.trace(text(message, "name"));
+                      view.questions()
+                          .completions(
+                              text(message, "cell"),
+                              text(message, "text"),
+                              message.path("offset").asInt(0));
+                  case "hover" ->
+                      view.questions().hover(text(message, "cell"), text(message, "name"));
+                  default -> view.questions().trace(text(message, "name"));
                 });
     if (message.has("seq")) {
       answer.set("seq", message.get("seq"));

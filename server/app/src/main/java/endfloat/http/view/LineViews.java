@@ -57,8 +57,16 @@ final class LineViews {
     return view;
   }
 
-  /** The line of a figure with its numbers put in; empty where it names no other figure. */
-  String numbers(Figure figure, PlacedLines lines, Map<String, Figure> figures, FigureViews views) {
+  /** A figure, with the numbers put into its line where that names others. */
+  ObjectNode view(
+      Figure figure, PlacedLines lines, Map<String, Figure> figures, FigureViews views) {
+    ObjectNode view = views.view(figure);
+    String numbers = numbers(figure, lines, figures, views);
+    return numbers.isEmpty() ? view : view.put("numbers", numbers);
+  }
+
+  private String numbers(
+      Figure figure, PlacedLines lines, Map<String, Figure> figures, FigureViews views) {
     return lines
         .at(figure.clause(), figure.span().line())
         .map(PlacedLine::line)

@@ -5,6 +5,7 @@ import endfloat.engine.ValueGraph.PlacedLine;
 import endfloat.working.Expression;
 import endfloat.working.Line;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,17 +18,28 @@ final class PlacedLines {
     this.graph = graph;
   }
 
+  /** The same, but for one clause with other lines in it: those of a preview. */
+  PlacedLines with(String clause, List<PlacedLine> lines) {
+    PlacedLines others = new PlacedLines(graph);
+    others.clauses.put(clause, byPlace(lines));
+    return others;
+  }
+
   /** The statement that begins on a line of a clause. */
   Optional<PlacedLine> at(String clause, int line) {
     return Optional.ofNullable(clauses.computeIfAbsent(clause, this::lines).get(line));
   }
 
   private Map<Integer, PlacedLine> lines(String clause) {
-    Map<Integer, PlacedLine> lines = new HashMap<>();
-    for (PlacedLine placed : graph.lines(clause)) {
-      lines.put(placed.firstLine() + placed.line().span().line(), placed);
+    return byPlace(graph.lines(clause));
+  }
+
+  private static Map<Integer, PlacedLine> byPlace(List<PlacedLine> lines) {
+    Map<Integer, PlacedLine> places = new HashMap<>();
+    for (PlacedLine placed : lines) {
+      places.put(placed.firstLine() + placed.line().span().line(), placed);
     }
-    return lines;
+    return places;
   }
 
   /** Digits of a lower limit as they were typed: 0.10 stays 0.10; empty where it is no number. */

@@ -3,7 +3,6 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.RecordGraph;
@@ -13,8 +12,6 @@ import endfloat.record.InvestigationRecord;
 import endfloat.review.Results;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.Snapshot;
-import endfloat.working.Completion;
-import endfloat.working.Hover;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -63,7 +60,7 @@ public final class SheetView {
     heads.putAll(ClauseHead.of(record, graph(), known.values()));
   }
 
-  private ValueGraph graph() {
+  ValueGraph graph() {
     return figures.graph();
   }
 
@@ -71,7 +68,7 @@ public final class SheetView {
     return graph().source().settings();
   }
 
-  private FigureViews figureViews(PlacedLines lines) {
+  FigureViews figureViews(PlacedLines lines) {
     return new FigureViews(settings(), lines);
   }
 
@@ -107,7 +104,7 @@ public final class SheetView {
         ClauseOrder.filled(
             ClauseOrder.of(record), id -> cell(cells, record.cell(id).orElseThrow())));
     ObjectNode all = message.putObject("figures");
-    known.forEach((name, figure) -> all.set(name, view(figure, lines, views)));
+    known.forEach((name, figure) -> all.set(name, lineViews.view(figure, lines, known, views)));
     message.set("summary", Summary.of(known.values(), heads.values()));
     ArrayNode found = message.putArray("notices");
     notices.forEach(found::add);
@@ -189,18 +186,9 @@ public final class SheetView {
       if (figure == null) {
         into.putNull(name);
       } else {
-        into.set(name, view(figure, lines, views));
+        into.set(name, lineViews.view(figure, lines, known, views));
       }
     }
-  }
-
-  private ObjectNode view(Figure figure, PlacedLines lines, FigureViews views) {
-    ObjectNode view = views.view(figure);
-    if (figure.name().indexOf('.') >= 0) {
-      return view;
-    }
-    String numbers = lineViews.numbers(figure, lines, known, views);
-    return numbers.isEmpty() ? view : view.put("numbers", numbers);
   }
 
   /** Clauses that these figures stand in, and those that set limits on them. */
@@ -242,65 +230,21 @@ public final class SheetView {
     return cells.view(cell, revisions.getOrDefault(cell.id(), base));
   }
 
-  /** What would be computed if a working read so; nothing is kept. */
-  public ObjectNode preview(String cell, String text) {
-    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "preview");
-    message.put("cell", cell);
-    boolean working = record.cell(cell).filter(c -> c.kind().equals("working")).isPresent();
-    if (!working) {
-      return message;
-    }
-    ValueGraph.Preview preview = graph().preview(cell, text);
-    FigureViews views = figureViews(new PlacedLines(graph()));
-    message.set("lines", lineViews.lines(preview.lines()));
-    message.set("tokens", LineViews.tokens(text));
-    ArrayNode problems = message.putArray("problems");
-    preview.problems().forEach(one -> problems.add(ProblemViews.view(one)));
-    ObjectNode changed = message.putObject("figures");
-    preview.figures().forEach((name, figure) -> changed.set(name, views.view(figure)));
-    return message;
-  }
-
-  /** What may be typed at a place. */
-  public ObjectNode completions(String cell, String text, int offset) {
-    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "completions");
-    Completion completion = Completion.at(text, offset, graph().scope(), Catalogue.library());
-    ArrayNode options = message.put("from", completion.from()).putArray("options");
-    for (Completion.Option option : completion.options()) {
-      options
-          .addObject()
-          .put("label", option.label())
-          .put("detail", option.detail())
-          .put("apply", option.apply())
-          .put("kind", option.kind());
-    }
-    return message;
-  }
-
-  /** What a name is: its kind and unit, or the arguments and source of a calculation. */
-  public ObjectNode hover(String cell, String name) {
-    ObjectNode message =
-        JsonNodeFactory.instance.objectNode().put("type", "hover").put("name", name);
-    Hover.of(name, graph().scope(), Catalogue.library())
-        .ifPresent(
-            hover -> {
-              message.put("title", hover.title());
-              hover.lines().forEach(message.putArray("lines")::add);
-            });
-    return message;
-  }
-
-  /** Where a figure comes from, and what needs it. */
-  public ObjectNode trace(String name) {
-    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "trace");
-    message.put("name", name);
-    FigureViews views = figureViews(new PlacedLines(graph()));
-    graph().trace(name).ifPresent(trace -> TraceView.into(message, trace, known, views));
-    return message;
-  }
-
   /** The figures that are saved with the record. */
   public ObjectNode results() {
     return Results.of(graph());
+  }
+
+  /** What a page may ask of the sheet as it is. */
+  public SheetQuestions questions() {
+    return new SheetQuestions(this);
+  }
+
+  LineViews lineViews() {
+    return lineViews;
+  }
+
+  Map<String, Figure> known() {
+    return known;
   }
 }
