@@ -9,12 +9,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** Whether an argument is what its parameter takes. */
 final class ArgumentKinds {
-  private static final Map<Parameter, Expression> FALLBACKS = new ConcurrentHashMap<>();
-
   private final Checking checking;
 
   ArgumentKinds(Checking checking) {
@@ -40,16 +37,7 @@ final class ArgumentKinds {
                           Kinds.of(UnitTable.find(plainUnit(parameter))), List.of(), List.of())),
           List.of());
     }
-    Expression written =
-        FALLBACKS.computeIfAbsent(
-            parameter,
-            p ->
-                Parser.expression(text)
-                    .expression()
-                    .orElseThrow(
-                        () ->
-                            new IllegalStateException(
-                                "the default of " + p.name() + " cannot be read: " + text)));
+    Expression written = checking.defaults.of(parameter);
     return moved(checking.expressions.typed(written), span);
   }
 

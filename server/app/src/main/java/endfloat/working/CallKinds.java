@@ -11,12 +11,32 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** Calls of calculations and of the constructors of parts. */
 final class CallKinds {
+  /** What other places call things, and what stands for them here. */
+  private static final Map<String, String> OTHER_NAMES =
+      Map.ofEntries(
+          Map.entry("log", "Write ln for the natural logarithm, log10 for the common one"),
+          Map.entry("average", "Write mean"),
+          Map.entry("avg", "Write mean"),
+          Map.entry("stdev", "Write sd"),
+          Map.entry("std", "Write sd"),
+          Map.entry("arcsin", "Write asin"),
+          Map.entry("arccos", "Write acos"),
+          Map.entry("arctan", "Write atan"),
+          Map.entry("pow", "Write ^ for a power"),
+          Map.entry("power", "Write ^ for a power"),
+          Map.entry("root", "Write sqrt, cbrt or ^(1/3)"),
+          Map.entry("ceiling", "Write ceil"),
+          Map.entry("fabs", "Write abs"),
+          Map.entry("uniform", "Write rectangular(low, high)"),
+          Map.entry("gauss", "Write normal(value, u)"));
+
   private final Checking checking;
   private final ArgumentKinds arguments;
 
@@ -54,6 +74,10 @@ final class CallKinds {
           call.nameSpan(),
           "\"" + name + "\" is a value, not a function",
           "Write * before the bracket for a product");
+    }
+    String other = OTHER_NAMES.get(name.toLowerCase(Locale.ROOT));
+    if (other != null) {
+      return new KindException(call.nameSpan(), "There is no function \"" + name + "\"", other);
     }
     return new KindException(
         call.nameSpan(),

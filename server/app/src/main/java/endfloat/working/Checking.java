@@ -7,20 +7,21 @@ import java.util.List;
 /** One line while its kinds are found: what is around it, and the hints gathered so far. */
 final class Checking {
   final Catalogue catalogue;
+  final Defaults defaults;
   final Scope scope;
   final List<LineProblem> hints = new ArrayList<>();
   final ExpressionKinds expressions;
 
-  Checking(Catalogue catalogue, Scope scope) {
+  Checking(Catalogue catalogue, Defaults defaults, Scope scope) {
     this.catalogue = catalogue;
+    this.defaults = defaults;
     this.scope = scope;
     this.expressions = new ExpressionKinds(this);
   }
 
-  /** The same catalogue and hints among other names. */
+  /** The same line among other names. */
   Checking among(Scope names) {
-    Checking inner = new Checking(catalogue, names);
-    return inner;
+    return new Checking(catalogue, defaults, names);
   }
 
   Operand operand(Expression written) {
@@ -28,10 +29,17 @@ final class Checking {
   }
 
   void hint(Span span, String message, String wayOut) {
-    hints.add(new LineProblem(span, message, wayOut, LineProblem.Severity.HINT));
+    add(new LineProblem(span, message, wayOut, LineProblem.Severity.HINT));
   }
 
   void warn(Span span, String message, String wayOut) {
-    hints.add(new LineProblem(span, message, wayOut, LineProblem.Severity.WARNING));
+    add(new LineProblem(span, message, wayOut, LineProblem.Severity.WARNING));
+  }
+
+  /** Once, though a part of a line may be looked at twice. */
+  private void add(LineProblem problem) {
+    if (!hints.contains(problem)) {
+      hints.add(problem);
+    }
   }
 }

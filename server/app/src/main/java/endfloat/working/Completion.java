@@ -22,6 +22,8 @@ public record Completion(int from, List<Option> options) {
   public record Option(String label, String detail, String apply, String kind) {}
 
   /**
+   * What fits at a place.
+   *
    * @param text of the whole working
    * @param offset of the place, 0 at its beginning
    */

@@ -25,13 +25,11 @@ final class CompletionPlace {
           "([\\p{L}_][\\p{L}\\d_]*(?:\\.[\\p{L}_][\\p{L}\\d_]*)*)\\.([\\p{L}_][\\p{L}\\d_]*)?$");
 
   private final String before;
-  private final Scope scope;
   private final CompletionOptions options;
   private final List<Lexeme> lexemes;
 
   CompletionPlace(String text, int offset, Scope scope, Catalogue catalogue) {
     this.before = text.substring(0, offset);
-    this.scope = scope;
     this.options = new CompletionOptions(scope, catalogue);
     this.lexemes = lexemes(before);
   }

@@ -111,7 +111,7 @@ final class DeclaredUnits {
         message,
         given.withoutAngle().equals(Dimension.TEMPERATURE)
             ? "Declare a difference [K]"
-            : "Declare it in a unit of its kind");
+            : value.slip(Dimension.TEMPERATURE).orElse("Declare it in a unit of its kind"));
   }
 
   private KindException mismatch(Operand value, Dimension given) {

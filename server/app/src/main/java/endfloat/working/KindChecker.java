@@ -12,17 +12,20 @@ import java.util.function.Function;
  */
 public final class KindChecker {
   private final Catalogue catalogue;
+  private final Defaults defaults = new Defaults();
 
   public KindChecker(Catalogue catalogue) {
     this.catalogue = catalogue;
   }
 
   /**
+   * Finds the kinds of a line.
+   *
    * @param scope must know the kind of every name that {@link References} finds in the line, or say
    *     that there is no such name
    */
   public Checked check(Line line, Scope scope) {
-    Checking checking = new Checking(catalogue, scope);
+    Checking checking = new Checking(catalogue, defaults, scope);
     try {
       if (line instanceof Line.Definition definition) {
         return definition.solve().isPresent()
@@ -54,7 +57,7 @@ public final class KindChecker {
 
   /** One expression that stands in a note, a chart or a table. */
   public Formula formula(Expression expression, Scope scope) {
-    Checking checking = new Checking(catalogue, scope);
+    Checking checking = new Checking(catalogue, defaults, scope);
     try {
       Typed typed = checking.expressions.typed(expression);
       return new Formula(
@@ -75,7 +78,7 @@ public final class KindChecker {
 
   private <T> Optional<T> quietly(Scope scope, Function<Checking, T> question) {
     try {
-      return Optional.of(question.apply(new Checking(catalogue, scope)));
+      return Optional.of(question.apply(new Checking(catalogue, defaults, scope)));
     } catch (KindException e) {
       return Optional.empty();
     }

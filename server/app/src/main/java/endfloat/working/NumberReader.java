@@ -86,7 +86,7 @@ final class NumberReader {
       return false;
     }
     String symbol = reading.text.substring(unit, units.end(unit));
-    boolean tight = stroke == end && below == stroke + 1;
+    boolean tight = stroke == end && below == stroke + 1 && !joinsStroke(from);
     if (tight && OF_FRACTIONS.contains(symbol)) {
       takeFraction(from, after, unit);
       return true;
@@ -112,11 +112,17 @@ final class NumberReader {
             + " "
             + symbol
             + ", or "
-            + (ofFraction ? above + "/" + under : "(" + above + "/" + under + ") * 1")
-            + " "
-            + symbol
+            + (ofFraction
+                ? "(" + above + "/" + under + " " + symbol + ")"
+                : "(" + above + "/" + under + ") * 1 " + symbol)
             + " for the fraction of a "
             + symbol);
+  }
+
+  /** {@code x/1/2 in}: the stroke before belongs to the fraction as much as the one in it. */
+  private boolean joinsStroke(int from) {
+    return reading.typeBack(0) == WorkingGrammar.OVER
+        && reading.lexemes.get(reading.lexemes.size() - 1).to() == from;
   }
 
   private boolean mixed(int from, int second) {

@@ -25,7 +25,7 @@ final class Partners {
 
   /** The expression, in its partner's unit where it is a bare number and the partner has one. */
   static Operand of(Checking checking, Expression written, Expression partner) {
-    Optional<Unit> unit = Operand.literalUnit(partner).filter(u -> !u.dimension().isNone());
+    Optional<Unit> unit = Operand.literalUnit(partner);
     return unit.isPresent() && Operand.isBareLiteral(written)
         ? in(unit.get(), written)
         : checking.operand(written);

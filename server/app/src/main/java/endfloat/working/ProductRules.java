@@ -55,20 +55,22 @@ final class ProductRules {
   private void hintAtRadians(Expression.Binary binary, Operand left, Operand right) {
     boolean times = binary.operator() == Expression.BinaryOperator.MULTIPLY;
     if (times) {
-      for (Operand rate : List.of(left, right)) {
-        Operand other = rate == left ? right : left;
-        if (isAngularSpeed(rate) && hasFactorPi(other.written())) {
-          checking.hint(
-              rate.span(),
-              said(rate) + " counts radians, and pi is there to count turns",
-              "Write " + said(rate) + " / (1 rev) where turns are meant");
-        }
-      }
+      hintAtPi(left, right);
+      hintAtPi(right, left);
     } else if (isAngularSpeed(right) && of(left).isNone()) {
       checking.hint(
           right.span(),
           said(right) + " counts radians, so this is the time of one radian",
           "Write " + said(right) + " / (1 rev) where turns are meant");
+    }
+  }
+
+  private void hintAtPi(Operand rate, Operand other) {
+    if (isAngularSpeed(rate) && hasFactorPi(other.written())) {
+      checking.hint(
+          rate.span(),
+          said(rate) + " counts radians, and pi is there to count turns",
+          "Write " + said(rate) + " / (1 rev) where turns are meant");
     }
   }
 

@@ -11,22 +11,22 @@ final class SeriesRules {
 
   /** The kind of what works element by element on the operands: scalar if none is a series. */
   static Kind spread(Kind element, List<Operand> operands) {
-    Operand widest = null;
-    for (Operand operand : operands) {
-      if (operand.kind() instanceof Kind.Series series
-          && (widest == null || series.axes().size() > widest(widest).axes().size())) {
-        widest = operand;
+    int widest = -1;
+    for (int i = 0; i < operands.size(); i++) {
+      if (operands.get(i).kind() instanceof Kind.Series series
+          && (widest < 0 || series.axes().size() > widest(operands.get(widest)).axes().size())) {
+        widest = i;
       }
     }
-    if (widest == null) {
+    if (widest < 0) {
       return element;
     }
-    for (Operand operand : operands) {
-      if (operand != widest && operand.kind() instanceof Kind.Series series) {
-        align(widest, operand, series);
+    for (int i = 0; i < operands.size(); i++) {
+      if (i != widest && operands.get(i).kind() instanceof Kind.Series series) {
+        align(operands.get(widest), operands.get(i), series);
       }
     }
-    Kind.Series shape = widest(widest);
+    Kind.Series shape = widest(operands.get(widest));
     return new Kind.Series(element, shape.axes(), shape.labels());
   }
 

@@ -60,6 +60,7 @@ final class SpreadKinds {
           half.span(), "A share of a temperature hangs on the scale", "Give it in K");
     }
     Optional<String> typed = Operand.literalUnit(value.written()).map(Unit::symbol);
+    refuseBareShares(value, half);
     boolean inShares = typed.filter(s -> s.equals("%") || s.equals("ppm")).isPresent();
     if (inShares) {
       checking.warn(
@@ -68,6 +69,23 @@ final class SpreadKinds {
           "For points write the uncertainty without a unit, such as ± 0.01");
     }
     return checking.operand(half).typed();
+  }
+
+  /** {@code slip [%] = 5 ± 1 %}: 5 or 5 %, and 1 % of it or one point. */
+  private void refuseBareShares(Operand value, Expression half) {
+    boolean declared =
+        line.unit().filter(u -> u.unit().dimension().isNone() && !u.text().equals("1")).isPresent();
+    if (declared && Operand.isBareLiteral(value.written()) && !value.isZero()) {
+      String mark = line.unit().get().text();
+      throw new KindException(
+          half.span(),
+          value.said() + " has no unit, so this can be read two ways",
+          "Write the value as "
+              + value.said()
+              + " "
+              + mark
+              + ", and its uncertainty as a share of it");
+    }
   }
 
   private Typed half(Operand value, Expression half) {

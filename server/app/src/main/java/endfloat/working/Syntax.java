@@ -188,6 +188,15 @@ final class Syntax {
     if (feet) {
       return refused("Feet and inches are two values", "Write + between them");
     }
+    if (type(at) == WorkingGrammar.NAME && UnitReader.isUnit(text(at))) {
+      return refused(
+          "Between " + said(at - 1) + " and " + said(at) + " a sign is missing",
+          "Write * 1 "
+              + text(at)
+              + " for the unit, or * "
+              + text(at)
+              + " for a value of that name");
+    }
     return refused(
         "Between " + said(at - 1) + " and " + said(at) + " a sign is missing",
         "Write *, +, - or / between them");

@@ -41,7 +41,7 @@ public enum Terms {
       lines
           .lines()
           .filter(l -> !l.isBlank() && !l.startsWith("#"))
-          .map(l -> l.split("\\s*\\|\\s*"))
+          .map(l -> l.split("\\s*\\|\\s*", -1))
           .forEach(pair -> table.put(pair[0].toLowerCase(Locale.ROOT), pair[1]));
       return table;
     } catch (IOException e) {

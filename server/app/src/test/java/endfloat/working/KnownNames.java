@@ -51,12 +51,12 @@ final class KnownNames implements Scope {
   void series(String name, String unit, String axes) {
     List<String> names = new ArrayList<>();
     List<List<String>> labels = List.of(List.of());
-    for (String axis : axes.split(" ")) {
-      String[] parts = axis.split("=");
+    for (String axis : axes.split(" ", -1)) {
+      String[] parts = axis.split("=", -1);
       names.add(parts[0]);
       List<List<String>> longer = new ArrayList<>();
       for (List<String> station : labels) {
-        for (String label : parts[1].split(",")) {
+        for (String label : parts[1].split(",", -1)) {
           List<String> next = new ArrayList<>(station);
           next.add(label);
           longer.add(List.copyOf(next));

@@ -82,7 +82,7 @@ record MathName(String base, List<String> below) {
   }
 
   private static boolean isGreek(char c) {
-    return Character.UnicodeBlock.of(c) == Character.UnicodeBlock.GREEK;
+    return Character.UnicodeBlock.GREEK.equals(Character.UnicodeBlock.of(c));
   }
 
   String html() {
