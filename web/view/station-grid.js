@@ -27,7 +27,7 @@ export class StationGrid {
     const now = this.page.stage;
     const at = stages(reading, now);
     const tables = at.map((stage, position) => this.#table(reading, stage, position, at.length > 1));
-    this.grid = el("div", { class: "stations", tabindex: "-1" }, ...tables, this.taken.refusal, this.#words);
+    this.grid = el("div", { class: "stations" }, ...tables, this.taken.refusal, this.#words);
     const head = el("span", { class: "cap" }, reading.name ? nameMark(reading.name) : "not named");
     this.answers = el("div", { class: "answers" }, el("div", { class: "ans", id: reading.name ? `figure-${reading.name}` : null }, el("div", { class: "result" }, head, this.#of, this.quantity.element), this.#lim));
     this.elements = [this.grid, this.answers];
