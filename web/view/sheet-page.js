@@ -85,7 +85,7 @@ export class SheetPage {
     const drawn = change.record ? new Set(sheet.cells.keys()) : change.cells;
     for (const id of drawn) this.#clauses.get(id)?.update();
     this.#drawFigures(change.figures);
-    this.wide.look();
+    this.wide.fit();
     if (change.order) this.rail.draw();
     else this.rail.drawCells(change.cells);
     this.title.drawSummary();
@@ -141,6 +141,7 @@ export class SheetPage {
   #drawPreview(preview) {
     this.#clauses.get(preview.cell)?.body?.previewed?.(preview);
     this.#drawFigures(preview.names);
+    this.wide.fit();
   }
 
   // for the clauses

@@ -1,32 +1,131 @@
 const SCROLLS = ".formula, .numbers, .stations, .registers .wide";
+const BREAKS = new Set(["+", "−", "-", "=", "<", ">", "≤", "≥", "×", "±"]);
+const INDENT = 18;
 
 /**
- * Formulas and grids that are wider than their place scroll in it; those, and only those, can then be
- * reached by Tab, so that the arrow keys scroll them.
+ * What is wider than its place: a formula is broken before an operator, as one does by hand; what still
+ * does not fit scrolls, and only that can be reached by Tab, so that the arrow keys scroll it.
  */
 export class Wide {
-  #asked = false;
+  #fresh = new Set();
+  #width = 0;
 
   /** @param {Element} body */
   constructor(body) {
     this.body = body;
-    new ResizeObserver(() => this.look()).observe(body);
+    new ResizeObserver(([entry]) => this.#resized(entry.contentRect.width)).observe(body);
+    document.fonts.addEventListener("loadingdone", () => this.#again());
   }
 
-  /** Looks again, once the page is at rest. */
-  look() {
-    if (this.#asked) return;
-    this.#asked = true;
-    const later = "requestIdleCallback" in window ? (act) => requestIdleCallback(act, { timeout: 500 }) : (act) => setTimeout(act, 200);
-    later(() => {
-      this.#asked = false;
-      const all = [...this.body.querySelectorAll(SCROLLS)];
-      // all are measured before any is written, so that the page is laid out once
-      const wide = all.map((one) => one.scrollWidth > one.clientWidth + 1);
-      all.forEach((one, index) => {
-        if (wide[index]) one.tabIndex = 0;
-        else if (one.tabIndex === 0) one.removeAttribute("tabindex");
-      });
-    });
+  /** Takes note of a formula that was drawn anew. @param {HTMLElement} element */
+  add(element) {
+    element.whole = null;
+    this.#fresh.add(element);
   }
+
+  /** Fits what was drawn anew, before it is painted. All are measured before any is changed: one layout. */
+  fit() {
+    const fresh = [...this.#fresh].filter((element) => element.isConnected);
+    this.#fresh.clear();
+    if (fresh.length > 0) fit(fresh);
+  }
+
+  /** @param {number} width */
+  #resized(width) {
+    if (Math.abs(width - this.#width) < 1) return;
+    this.#width = width;
+    this.#again();
+  }
+
+  /** Everything anew, at another width or in the faces that have come. */
+  #again() {
+    const all = [...this.body.querySelectorAll(SCROLLS)];
+    for (const element of all) {
+      if (element.whole) element.replaceChildren(element.whole);
+      element.whole = null;
+    }
+    fit(all);
+  }
+}
+
+/** @param {HTMLElement[]} elements */
+function fit(elements) {
+  const wide = elements.filter(isWide);
+  wide.forEach(breakLines);
+  for (const element of elements) {
+    const scrolls = wide.includes(element) && isWide(element);
+    if (scrolls) element.tabIndex = 0;
+    else if (element.tabIndex === 0) element.removeAttribute("tabindex");
+  }
+}
+
+/** @param {Element} element */
+function isWide(element) {
+  return element.scrollWidth > element.clientWidth + 1;
+}
+
+/** @param {HTMLElement} element that holds a formula too long for one line */
+function breakLines(element) {
+  const whole = element.querySelector("math");
+  if (!whole || element.children.length !== 1) return;
+  const left = whole.getBoundingClientRect().left;
+  const places = [...breaksIn(whole, 0)].map(({ node, depth }) => ({ node, depth, at: node.getBoundingClientRect().left - left }));
+  const chosen = choose(places, whole.getBoundingClientRect().width, element.clientWidth);
+  if (chosen.length === 0) return;
+  const ends = [null, ...chosen, null];
+  const lines = ends.slice(1).map((to, index) => piece(whole, ends[index], to));
+  lines.slice(1).forEach((line) => {
+    line.setAttribute("class", "further");
+    line.setAttribute("aria-hidden", "true"); // the first line is labelled with the whole formula
+    line.removeAttribute("aria-label");
+  });
+  element.whole = whole;
+  element.replaceChildren(...lines);
+}
+
+/**
+ * Before which operators to break: as far out of brackets as they lie, but no line less than half full.
+ * @param {{node: Element, depth: number, at: number}[]} places from left to right
+ * @param {number} width of the formula
+ * @param {number} room of a line
+ */
+export function choose(places, width, room) {
+  const chosen = [];
+  let start = 0;
+  while (width - start > room - (start > 0 ? INDENT : 0)) {
+    const end = start + room - (start > 0 ? INDENT : 0);
+    const further = places.filter((place) => place.at > start + 1);
+    if (further.length === 0) break;
+    // where one piece alone is too long for a line, the next begins behind it
+    const fitting = further.some((place) => place.at <= end) ? further.filter((place) => place.at <= end) : further.slice(0, 1);
+    const full = fitting.filter((place) => place.at >= start + room / 2);
+    const best = (full.length > 0 ? full : fitting).reduce((a, b) => (b.depth <= a.depth ? b : a));
+    chosen.push(best.node);
+    start = best.at;
+  }
+  return chosen;
+}
+
+/** Operators that stand in rows only, not in a fraction, a root or an index. @param {Element} row @param {number} depth @returns {Generator<{node: Element, depth: number}>} */
+function* breaksIn(row, depth) {
+  for (const child of row.children) {
+    if (child.localName === "mrow") yield* breaksIn(child, depth + 1);
+    const words = child.localName === "mtext" && child.textContent.trim().includes(" ");
+    if ((child.localName === "mo" && BREAKS.has(child.textContent.trim()) && child.previousElementSibling) || words) yield { node: child, depth };
+  }
+}
+
+/** A part of a formula as a formula. @param {Element} whole @param {Element | null} from @param {Element | null} to */
+function piece(whole, from, to) {
+  const range = document.createRange();
+  range.selectNodeContents(whole);
+  if (from) range.setStartBefore(from);
+  if (to) range.setEndBefore(to);
+  const line = whole.cloneNode(false);
+  const row = document.createElementNS(whole.namespaceURI, "mrow");
+  row.append(range.cloneContents());
+  // at the head of a line it still stands between two terms, not before one
+  if (from?.localName === "mo") row.querySelector("mo").setAttribute("form", "infix");
+  line.append(row);
+  return line;
 }

@@ -169,8 +169,11 @@ class Row {
     write(this.#unit, line.kind === "limit" ? "limit" : (line.unit ?? ""));
     // An input says where its value is from; the value itself stands in the result column.
     const formula = line.kind === "input" && line.given ? "" : (line.formula ?? "");
-    if (this.#set !== formula) this.#formula.replaceChildren(fragment(formula));
-    this.#set = formula;
+    if (this.#set !== formula) {
+      this.#set = formula;
+      this.#formula.replaceChildren(fragment(formula));
+      this.page.wide.add(this.#formula);
+    }
     const plain = !line.formula && line.kind !== "input" ? source : "";
     write(this.#source, plain);
     this.#source.hidden = plain === "";
@@ -206,6 +209,7 @@ class Row {
     if (numbers === this.#drawnNumbers) return;
     this.#drawnNumbers = numbers;
     this.#numbers.replaceChildren(fragment(numbers));
+    this.page.wide.add(this.#numbers);
   }
 
   traced() {

@@ -1,0 +1,17 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { choose } from "../view/wide.js";
+
+const place = (node, at, depth) => ({ node, at, depth });
+
+test("a formula breaks as far out of brackets as it can, but no line stays half empty", () => {
+  const places = [place("a", 60, 0), place("b", 220, 1), place("c", 280, 0), place("d", 300, 2)];
+  assert.deepEqual(choose(places, 500, 320), ["c"]);
+  assert.deepEqual(choose([place("a", 60, 0), place("b", 220, 1)], 400, 320), ["b"]);
+  assert.deepEqual(choose(places, 320, 320), []);
+});
+
+test("a piece too long for a line does not keep the rest from breaking", () => {
+  assert.deepEqual(choose([place("a", 500, 0), place("b", 700, 0)], 900, 320), ["a", "b"]);
+  assert.deepEqual(choose([], 900, 320), []);
+});
