@@ -40,7 +40,7 @@ export class TitleBlock {
       element.append(cell);
     }
     this.#integrityBox = el("div", { class: "s6 integrity wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more));
-    element.append(this.#integrityBox, this.#stage(), this.#choice("s3 wide", "Units shown", "units", ["metric", "imperial"]));
+    element.append(this.#integrityBox, this.#stage(), this.#choice("s3", "Units shown", "units", ["metric", "imperial"]));
   }
 
   /** @param {string} name @param {string} look @param {string} [label] */
