@@ -181,7 +181,7 @@ final class FigureMaker {
   }
 
   /** The giver that stands first in the record. */
-  private Node first(Slot slot) {
+  Node first(Slot slot) {
     Node only = slot.giver();
     return only != null ? only : slot.givers().stream().min(byPlace()).orElseThrow();
   }

@@ -5,7 +5,6 @@ import endfloat.engine.Value.Series;
 import endfloat.working.Checked;
 import endfloat.working.Span;
 import endfloat.working.Typed;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -87,21 +86,7 @@ final class Formula {
             "Leave them out where they are not known.");
       }
     }
-    double freedom = degrees;
-    if (plain instanceof Series series) {
-      List<Value> elements = new ArrayList<>(series.size());
-      for (int i = 0; i < series.size(); i++) {
-        String station =
-            series.axes().isEmpty()
-                ? Integer.toString(i + 1)
-                : Elementwise.station(series.axes(), series.labels().get(i));
-        Value mine = half instanceof Series halves ? halves.elements().get(i) : half;
-        double u = standard(series.elements().get(i), mine, terms, coverage);
-        elements.add(own(series.elements().get(i), rootId() + ":" + station, u, freedom));
-      }
-      return series.withElements(elements);
-    }
-    return own(plain, rootId(), standard(plain, half, terms, coverage), freedom);
+    return own(plain, rootId(), standard(plain, half, terms, coverage), degrees);
   }
 
   private static double number(Term term, Frame frame) {

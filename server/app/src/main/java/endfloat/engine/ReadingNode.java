@@ -92,7 +92,7 @@ final class ReadingNode extends Node {
     if (!reading.name().isEmpty() && name().isEmpty()) {
       problem("/name", "\"" + reading.name() + "\" is no name.", "Use letters, digits and _.");
     }
-    Unit unit = unit(graph);
+    Unit unit = readingUnit();
     List<LineProblem> hints = new ArrayList<>();
     for (String id : instruments()) {
       register(id, unit, graph, hints);
@@ -125,7 +125,7 @@ final class ReadingNode extends Node {
     problems.add(new EntryProblem(clause(), at, LineProblem.error(WHOLE, message, wayOut)));
   }
 
-  private Unit unit(ValueGraph graph) {
+  private Unit readingUnit() {
     try {
       return UnitTable.find(reading.unit().isBlank() ? "1" : reading.unit());
     } catch (UnitException e) {

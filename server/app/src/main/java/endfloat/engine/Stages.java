@@ -34,16 +34,28 @@ public final class Stages {
             source.date()));
   }
 
-  /** The worst verdict on a figure at each stage that is fully read. */
-  public static Map<String, Verdict> verdicts(ValueGraph graph, String name) {
-    Map<String, Verdict> verdicts = new LinkedHashMap<>();
+  /** The worst verdict on each figure that has one, at each stage that is fully read. */
+  public static Map<String, Map<String, Verdict>> verdicts(ValueGraph graph) {
+    Map<String, Map<String, Verdict>> verdicts = new LinkedHashMap<>();
     for (String stage : of(graph)) {
       at(graph, stage)
-          .figure(name)
-          .filter(f -> f.state() == Figure.State.FRESH)
-          .flatMap(Figure::verdict)
-          .ifPresent(v -> verdicts.put(stage, v));
+          .figures()
+          .forEach(
+              (name, figure) ->
+                  figure
+                      .verdict()
+                      .filter(v -> figure.state() == Figure.State.FRESH)
+                      .ifPresent(
+                          v ->
+                              verdicts
+                                  .computeIfAbsent(name, n -> new LinkedHashMap<>())
+                                  .put(stage, v)));
     }
     return verdicts;
+  }
+
+  /** The worst verdict on a figure at each stage that is fully read. */
+  public static Map<String, Verdict> verdicts(ValueGraph graph, String name) {
+    return verdicts(graph).getOrDefault(name, Map.of());
   }
 }

@@ -16,14 +16,16 @@ final class TraceMaker {
   private static final int DEEPEST = 200;
 
   private final ValueGraph graph;
+  private final FigureMaker maker;
 
   TraceMaker(ValueGraph graph) {
     this.graph = graph;
+    this.maker = new FigureMaker(graph);
   }
 
   Trace trace(String name) {
     Slot slot = graph.slot(name);
-    Node node = slot.givers().get(0);
+    Node node = maker.first(slot);
     return new Trace(origin(slot, node, new HashSet<>(), 0), contributions(node), needs(slot));
   }
 
@@ -32,7 +34,7 @@ final class TraceMaker {
     if (seen.add(slot) && depth < DEEPEST) {
       for (Slot read : node.reads()) {
         if (!read.givers().isEmpty()) {
-          from.add(origin(read, read.givers().get(0), seen, depth + 1));
+          from.add(origin(read, maker.first(read), seen, depth + 1));
         }
       }
     }
