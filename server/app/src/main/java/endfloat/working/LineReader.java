@@ -4,21 +4,13 @@ import endfloat.working.grammar.WorkingGrammar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
 
-/**
- * Cuts a working into statements and each into tokens. A newline ends a statement, but for one
- * inside brackets; what looks like the start of another statement ends it even there, so that a
- * bracket left open harms its own line only.
- */
+/** Cuts the pieces of a working into tokens; a newline inside a piece is a blank. */
 final class LineReader {
   private static final Pattern NOTE = Pattern.compile("\\(\\s*(?:k|dof)\\s*=");
   private static final Pattern REMARK = Pattern.compile("\\(\\s*(?:condition|state|rule)\\s*:");
-  private static final Pattern STATEMENT =
-      Pattern.compile(
-          "\\s*(?:(?:[\\p{L}_][\\p{L}\\d_]*\\s*(?:\\[[^\\n]*?])?\\s*=(?!=))|limit\\s|correlate\\s)");
 
   private final Reading reading;
   private final UnitReader units;
@@ -44,23 +36,21 @@ final class LineReader {
 
   List<Statement> statements() {
     List<Statement> statements = new ArrayList<>();
-    while (!reading.atEnd()) {
-      char c = reading.letter(reading.at);
-      if (c == '\n') {
-        if (endsHere()) {
-          finish(statements);
+    for (Piece piece : Piece.of(reading.text)) {
+      reading.at = piece.from();
+      while (reading.at < piece.to()) {
+        char c = reading.letter(reading.at);
+        if (c == '\n' || Letters.isBlank(c)) {
+          reading.at++;
+        } else {
+          if (from < 0) {
+            from = reading.at;
+          }
+          token(c);
         }
-        reading.at++;
-      } else if (Letters.isBlank(c)) {
-        reading.at++;
-      } else {
-        if (from < 0) {
-          from = reading.at;
-        }
-        token(c);
       }
+      finish(statements);
     }
-    finish(statements);
     return statements;
   }
 
@@ -84,33 +74,6 @@ final class LineReader {
     return reading.lexemes.size() > 1
         ? Math.max(reading.lexemes.get(reading.lexemes.size() - 2).to(), from)
         : end;
-  }
-
-  /** Whether the newline at hand ends the statement. */
-  private boolean endsHere() {
-    if (nesting.brackets() == 0) {
-      return true;
-    }
-    int next = reading.at + 1;
-    Matcher matcher = STATEMENT.matcher(reading.text).region(next, reading.text.length());
-    int end = reading.text.indexOf('\n', next);
-    return matcher.lookingAt() && opens(next, end < 0 ? reading.text.length() : end) >= 0;
-  }
-
-  private int opens(int from, int to) {
-    int open = 0;
-    boolean quoted = false;
-    for (int i = from; i < to; i++) {
-      char c = reading.text.charAt(i);
-      quoted ^= c == '"';
-      if (!quoted && c == '-' && isComment(i)) {
-        break;
-      }
-      if (!quoted) {
-        open += c == '(' || c == '[' ? 1 : c == ')' || c == ']' ? -1 : 0;
-      }
-    }
-    return open;
   }
 
   private void token(char c) {
@@ -142,7 +105,7 @@ final class LineReader {
       name();
     } else if (c == '"' || c == '“') {
       text(c == '"' ? '"' : '”');
-    } else if (isComment(reading.at)) {
+    } else if (Piece.isComment(reading.text, reading.at)) {
       comment();
     } else if (c == '(') {
       bracket();
@@ -275,21 +238,6 @@ final class LineReader {
       text.append(c);
     }
     reading.take(WorkingGrammar.TEXT, text.toString(), end, "text", null);
-  }
-
-  /** Two or more dashes with a blank or the line's start before and a blank or its end after. */
-  private boolean isComment(int at) {
-    if (reading.letter(at) != '-' || reading.letter(at + 1) != '-') {
-      return false;
-    }
-    if (at > 0 && reading.letter(at - 1) != '\n' && !Letters.isBlank(reading.letter(at - 1))) {
-      return false;
-    }
-    int after = at;
-    while (reading.letter(after) == '-') {
-      after++;
-    }
-    return reading.letter(after) == '\n' || Letters.isBlank(reading.letter(after));
   }
 
   private void comment() {

@@ -17,10 +17,6 @@ final class Reading {
     this.text = source.text();
   }
 
-  boolean atEnd() {
-    return at >= text.length();
-  }
-
   /** The letter at an offset; a line end past the text. */
   char letter(int offset) {
     return offset < text.length() && offset >= 0 ? text.charAt(offset) : '\n';

@@ -46,6 +46,32 @@ class AnyTextProperty {
         () -> line.codePoints().mapToObj(Integer::toHexString).toList().toString());
   }
 
+  @Property(tries = 3000)
+  void aWorkingReadPieceByPieceIsTheWorkingReadWhole(@ForAll("workings") String text) {
+    List<String> whole = Parser.parse(text).lines().stream().map(Written::line).toList();
+    List<String> pieces =
+        Piece.of(text).stream()
+            .flatMap(p -> Parser.parse(text.substring(p.from(), p.to())).lines().stream())
+            .map(Written::line)
+            .toList();
+    assertEquals(whole, pieces, text);
+    int lines = 0;
+    for (Piece piece : Piece.of(text)) {
+      assertEquals(lines, piece.firstLine());
+      lines += text.substring(piece.from(), piece.to()).split("\n", -1).length;
+    }
+    assertEquals(text.split("\n", -1).length, lines);
+  }
+
+  @Provide
+  Arbitrary<String> workings() {
+    return Arbitraries.oneOf(
+            lines(), texts(), Arbitraries.of("a = max(", "b = (1 +", "c = 5 mm)", "\n"))
+        .list()
+        .ofMaxSize(8)
+        .map(l -> String.join("\n", l));
+  }
+
   private static void held(String text) {
     Working working = Parser.parse(text);
     int lines = text.split("\n", -1).length;
