@@ -11,13 +11,14 @@ export class Desk {
   /** @type {Sheet | null} */
   sheet = null;
   isUp = false;
-  /** @type {{cell: string, seq: number, lines: any[], tokens: any[], problems: any[], figures: Map<string, FigureView>} | null} */
+  /** @type {{cell: string, text: string, lines: any[], tokens: any[], problems: any[], figures: Map<string, FigureView>} | null} */
   preview = null;
 
   #listeners = [];
   #answers = new Map();
   #seq = 0;
   #previewSeq = 0;
+  #asked = "";
 
   /**
    * @param {() => any} openSocket
@@ -115,6 +116,7 @@ export class Desk {
   /** Asks how the sheet would look with this text; the answer is drawn, the record stays. @param {string} cell @param {string} text */
   ask(cell, text) {
     this.#previewSeq = ++this.#seq;
+    this.#asked = text;
     return this.connection.send({ type: "preview", cell, text, seq: this.#previewSeq });
   }
 
@@ -213,11 +215,17 @@ export class Desk {
     }
   }
 
-  /** The kept sheet has caught up with what was previewed, or moved away from under it. @param {Change} change @param {any} message */
+  /**
+   * The kept sheet has caught up with what was previewed, or what the preview rests on is another: then it
+   * is asked for again. An earlier text that is kept only now takes nothing back that was typed since.
+   * @param {Change} change
+   * @param {any} message
+   */
   #settle(change, message) {
     const before = this.preview;
-    const settled = before !== null && change.cells.has(before.cell) && !this.outbox.pending(before.cell, "/text");
+    const settled = before !== null && (this.cell(before.cell)?.source.text ?? before.text) === before.text;
     if (settled) this.preview = null;
+    else if (before) this.ask(before.cell, this.#asked);
     const figures = settled ? new Set([...change.figures, ...before.figures.keys()]) : change.figures;
     this.#tell("sheet", { ...change, figures, author: message.author ?? "", edit: message.edit ?? "" });
   }
@@ -228,7 +236,7 @@ export class Desk {
     const names = new Set([...figures.keys(), ...(this.preview?.figures.keys() ?? [])]);
     this.preview = {
       cell: message.cell,
-      seq: message.seq,
+      text: this.#asked,
       lines: message.lines ?? [],
       tokens: message.tokens ?? [],
       problems: message.problems ?? [],

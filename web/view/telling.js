@@ -53,7 +53,10 @@ export class Telling {
       theirs: refusal.theirs,
       keep: (text) => this.page.desk.put(of.cell, of.at, of.at === "/text" ? text : of.value, refusal.revision),
       take: () => {
-        if (of.at === "/text") clause.body.editing?.take(clause.cell.source.text ?? "");
+        if (of.at === "/text") {
+          this.page.desk.dropPreview();
+          clause.body.editing?.take(clause.cell.source.text ?? "");
+        }
         clause.update();
       },
     });
