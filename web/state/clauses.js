@@ -52,13 +52,17 @@ export function placeAfter(order, after, kind, cells) {
 
 /**
  * A clause as it is first written.
- * @param {string} kind note, working, readings or section
+ * @param {string} kind note, working, readings, section ...
  * @param {string} id
  */
 export function blank(kind, id) {
   const cell = { id, kind, title: "" };
   if (kind === "section") return { ...cell, cells: [] };
   if (kind === "readings") return { ...cell, readings: [{ name: "", what: "", unit: "", entries: [{ taken: [] }] }] };
+  if (kind === "fits") return { ...cell, rows: [] };
+  if (kind === "findings") return { ...cell, findings: [] };
+  if (kind === "causes") return { ...cell, effect: "", unit: "mm", observed: "", needed: "", causes: [], evidence: [] };
+  if (kind === "approval") return { ...cell, roles: ["Prepared", "Checked", "Approved"].map((role) => ({ role, name: "", date: "", remark: "" })) };
   return { ...cell, text: "" };
 }
 

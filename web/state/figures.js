@@ -37,6 +37,16 @@ export function liveText(figure, field = "") {
   return shown.unit ? `${shown.value}${shown.unit === "°" ? "" : " "}${shown.unit}` : shown.value;
 }
 
+/**
+ * The lines that a figure waits on, in words: "on bore, journal".
+ * @param {FigureView | undefined} figure
+ * @param {(name: string) => FigureView | undefined} find
+ */
+export function waitsOn(figure, find) {
+  const names = (figure?.waitingOn ?? []).map((one) => find(one.name)?.title ?? one.name);
+  return names.length > 0 ? `on ${names.join(", ")}` : "";
+}
+
 /** Whether a clause deserves a look: any verdict but within. @param {string} worst */
 export function isNotWithin(worst) {
   return worst === "outside" || worst === "not proven";

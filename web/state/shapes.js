@@ -36,6 +36,7 @@
  * @property {Token[]} [tokens]
  * @property {"fresh"|"error"|"waiting"|"working"} state
  * @property {string} worst worst verdict
+ * @property {any} [board] what the rows come to, of a clause of fits or causes
  * @property {CellView[]} [cells] of a section
  *
  * @typedef {object} LimitView
@@ -64,6 +65,7 @@
  * @property {number} [line]
  * @property {"fresh"|"error"|"waiting"|"working"} state
  * @property {string} kind quantity, temperature, series, text, truth, record
+ * @property {string} [title] what it is, where its name has a point in it and is nobody's word for it
  * @property {string} [value]
  * @property {string} [unit]
  * @property {string} [u]

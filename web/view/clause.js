@@ -1,12 +1,16 @@
+import { ApprovalBody } from "./approval.js";
+import { CausesBody } from "./causes.js";
 import { el, mark, write } from "./dom.js";
 import { Field } from "./field.js";
+import { FindingsBody } from "./findings.js";
+import { FitsBody } from "./fits.js";
 import { CarriedBody, NoteBody } from "./note.js";
 import { ReadingsBody } from "./readings.js";
 import { Remarks } from "./remarks.js";
 import { WorkingBody } from "./working.js";
 
-const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody };
-const ADDS = ["note", "working", "readings", "section"];
+const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody };
+const ADDS = ["note", "working", "readings", "fits", "findings", "causes", "caution", "approval", "section"];
 
 /** One clause of the sheet: number, title, content, margin. A section is a clause without content. */
 export class Clause {
@@ -183,6 +187,7 @@ export class Clause {
     this.#acts.replaceChildren(
       word("edit", () => page.open(id)),
       ...(this.body?.names ? [word("trace", () => page.traceAt(id))] : []),
+      ...(this.remarks ? [word("remark", () => this.remarks.add())] : []),
       word("move", () => this.#moving()),
       word("delete", () => page.remove(id)),
     );

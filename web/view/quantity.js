@@ -19,11 +19,12 @@ export class Quantity {
   /**
    * @param {string} name of the figure
    * @param {(name: string) => void} press
+   * @param {string} [spoken] what it is, where the name is nobody's word for it
    */
-  constructor(name, press) {
+  constructor(name, press, spoken = spokenName(name)) {
     this.name = name;
     this.#q = el("span", { class: "q" }, this.#value, this.#unit, this.#u);
-    this.#button = el("button", { type: "button", class: "value", "data-value": name, title: `Trace ${spokenName(name)}`, onclick: () => press(name) }, this.#q);
+    this.#button = el("button", { type: "button", class: "value", "data-value": name, title: `Trace ${spoken}`, onclick: () => press(name) }, this.#q);
     this.element = el("div", {}, this.#button, this.#none);
   }
 

@@ -78,11 +78,11 @@ export class Trace {
     const shares = (contributions ?? []).slice(0, 4).map((one) => el("li", {}, el("span", { class: "let" }, one.share), [one.subject, one.words].filter(Boolean).join(", ")));
     return el(
       "section",
-      { class: "trace", "aria-label": `Trace of ${name}` },
+      { class: "trace", "aria-label": `Trace of ${figure?.title ?? name}` },
       el(
         "header",
         {},
-        el("h4", {}, "Origin of ", nameMark(name)),
+        el("h4", {}, "Origin of ", figure?.title ?? nameMark(name)),
         el("button", { type: "button", class: "word", onclick: () => this.clear() }, "close"),
         el("span", { class: "val" }, tree?.value ?? "", u && el("small", {}, ` ± ${u}`)),
       ),
@@ -95,7 +95,7 @@ export class Trace {
   /** @param {any} node */
   #node(node) {
     const from = node.from ?? [];
-    const label = node.name && node.cell !== undefined ? this.#link(node, nameMark(node.name)) : node.name ? nameMark(node.name) : el("span", {}, node.what ?? "");
+    const label = node.name && node.cell !== undefined ? this.#link(node, node.title ?? nameMark(node.name)) : node.name ? nameMark(node.name) : el("span", {}, node.what ?? "");
     const origin = originOf(node, this.#number(node));
     return el(
       "li",
@@ -121,7 +121,7 @@ export class Trace {
   }
 
   #link(one, content = null) {
-    const text = one.name || one.title || this.page.desk.cell(one.cell)?.title || "clause";
+    const text = one.title || one.name || this.page.desk.cell(one.cell)?.title || "clause";
     const act = () => (one.name ? this.page.goToFigure(one.name) : this.page.go(one.cell));
     return el("a", { href: one.name ? `#figure-${one.name}` : `#clause-${one.cell}`, onclick: (event) => (event.preventDefault(), act()) }, content ?? text);
   }
