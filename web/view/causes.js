@@ -118,6 +118,7 @@ export class CausesBody {
       ["unexplained", "Remainder unexplained"],
     ].flatMap(([key, caption]) => {
       const entered = key === "unexplained" ? this.#source.observed && this.#causes.some((cause) => cause.contribution) : this.#source[key];
+      if (!entered && key === "observed" && this.#source.needed) return [this.#unread(caption)];
       if (!entered || !board) return [];
       const under = key === "unexplained" ? "observed less what the causes that stand open add" : this.#source[key];
       const cell = el("td", { class: "result" });
@@ -130,6 +131,12 @@ export class CausesBody {
       el("table", { class: "t" }, el("caption", { class: "unseen" }, "Effect, size needed, remainder"), el("colgroup", {}, el("col"), el("col", { class: "c-res" }), el("col", { class: "c-lim" })), el("tbody", {}, ...rows)),
       problems.length > 0 && el("ul", { class: "board-problems" }, ...problems),
     ].filter(Boolean);
+  }
+
+  /** An effect that nobody measured leaves no remainder to be stated. @param {string} caption */
+  #unread(caption) {
+    const about = el("th", { scope: "row", class: "about" }, el("span", { class: "what" }, caption), el("span", { class: "with" }, "without it no remainder can be stated"));
+    return el("tr", {}, about, el("td", { class: "result" }, el("span", { class: "none" }, "not measured")), el("td", { class: "lim" }));
   }
 
   /** @param {string} at */

@@ -92,7 +92,7 @@ export class Clause {
   drawState() {
     if (this.isSection) return;
     const { desk } = this.page;
-    const figures = [...(this.body?.names() ?? [])].map((name) => desk.figure(name)).filter((figure) => figure?.cell === this.id);
+    const figures = [...(this.body?.names?.() ?? [])].map((name) => desk.figure(name)).filter((figure) => figure?.cell === this.id);
     const count = (state) => figures.filter((figure) => figure.state === state).length;
     const errors = Math.max(count("error"), (this.cell.problems ?? []).filter((one) => one.severity === "ERROR").length);
     const waiting = count("waiting");

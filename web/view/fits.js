@@ -134,7 +134,8 @@ export class FitsBody {
       { at: `${at}/worn/high`, caption: `Worn, greatest${of}` },
     ];
     const sizes = [0, 1].flatMap((at) => {
-      const of = at === 0 ? ", part" : ", mate";
+      const name = partName(this.clause.page.desk.sheet.record, row.sizes?.[at]?.of || (at === 0 ? row.part : row.mate));
+      const of = `, ${name || (at === 0 ? "part" : "mate")}`;
       return [{ at: `${place}/sizes/${at}/measured`, caption: `Size measured${of}`, look: "whole" }, ...limits(`${place}/sizes/${at}`, of)];
     });
     return {
@@ -186,7 +187,9 @@ class Line {
     this.name = source.measured && board.figure ? board.figure : "";
     this.quantity = new Quantity(this.name, (name) => this.page.trace(name), source.what || "the size");
     this.judgements = new Judgements(this.#lim);
-    this.#lim.append(this.#said, this.#standing);
+    this.#lim.append(this.#said);
+    this.of = el("span", { class: "cap of" });
+    this.quantity.element.prepend(this.of);
     write(this.#standing, board.standing ?? "");
     this.tr = el(
       "tr",
@@ -203,7 +206,11 @@ class Line {
     const figure = this.name ? this.page.desk.figure(this.name) : undefined;
     const answer = answerOf(figure);
     this.quantity.show(answer.shown, answer.none || (this.source.measured ? "" : "not measured"));
+    write(this.of, answer.of);
+    this.of.hidden = answer.of === "";
     this.judgements.show(answer.limits);
+    // behind the strips, whose number may have changed
+    if (this.#lim.lastChild !== this.#standing) this.#lim.append(this.#standing);
     const kind = verdictClass(figure?.verdict);
     mark(this.quantity.element, "ringed", kind === "outside" || kind === "not-proven");
     mark(this.quantity.element, "not-proven", kind === "not-proven");

@@ -46,7 +46,7 @@ export class Remarks {
       el("span", { class: "who" }, [answered ? "answered" : "open", who].filter(Boolean).join("; ")),
       el("span", { class: "said" }, String(remark.text ?? "")),
       remark.answered && el("span", { class: "reply" }, remark.answered),
-      el("span", { class: "acts" }, word(answered ? "answer again" : "answer", () => this.#answer(index)), word("take out", () => this.#remove(index))),
+      el("span", { class: "ways" }, word(answered ? "answer again" : "answer", () => this.#answer(index)), word("take out", () => this.#remove(index))),
     );
   }
 
@@ -92,7 +92,7 @@ export class Remarks {
       { class: "remark-form", role: "group", "aria-label": what },
       el("label", {}, what, text),
       ...(named ? [el("label", {}, "By", by), el("label", {}, "Role", role)] : []),
-      el("span", { class: "acts" }, el("button", { type: "button", class: "word", onclick: act }, "keep"), el("button", { type: "button", class: "word", onclick: done }, "leave it")),
+      el("span", { class: "ways" }, el("button", { type: "button", class: "word", onclick: act }, "keep"), el("button", { type: "button", class: "word", onclick: done }, "leave it")),
     );
     form.addEventListener("keydown", (event) => {
       if (event.key === "Escape") {

@@ -181,7 +181,7 @@ export class SheetPage {
   /** Notes which figures a clause shows. @param {Clause} clause */
   reindex(clause) {
     for (const name of clause.shown ?? []) this.#shows.get(name)?.delete(clause);
-    clause.shown = new Set(clause.body?.names() ?? []);
+    clause.shown = new Set(clause.body?.names?.() ?? []);
     for (const name of clause.shown) {
       if (!this.#shows.has(name)) this.#shows.set(name, new Set());
       this.#shows.get(name).add(clause);
@@ -257,7 +257,7 @@ export class SheetPage {
   /** Traces the value in use, or the first of a clause. @param {string} id */
   traceAt(id) {
     const focused = document.activeElement?.closest(`#clause-${CSS.escape(id)} [data-value]`);
-    const name = focused?.dataset.value ?? (this.clauseOf(this.tracing.name)?.id === id ? this.tracing.name : [...(this.#clauses.get(id)?.body?.names() ?? [])][0]);
+    const name = focused?.dataset.value ?? (this.clauseOf(this.tracing.name)?.id === id ? this.tracing.name : [...(this.#clauses.get(id)?.body?.names?.() ?? [])][0]);
     if (name) this.trace(name);
     else this.say("There is no value here to trace.");
   }

@@ -34,7 +34,7 @@ export class Telling {
       const verdict = figures.get(name)?.verdict ?? "";
       const before = this.#verdicts.get(name);
       this.#verdicts.set(name, verdict);
-      if (before !== undefined && before !== verdict && verdict) told.push(`${name.replaceAll("_", " ")}: ${verdict}`);
+      if (before !== undefined && before !== verdict && verdict) told.push(`${figures.get(name)?.title ?? name.replaceAll("_", " ")}: ${verdict}`);
     }
     if (told.length > 0) this.page.says.say(told.slice(0, 4).join("; "));
   }

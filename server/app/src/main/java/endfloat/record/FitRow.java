@@ -51,9 +51,15 @@ public record FitRow(
   private static FitRow of(JsonNode node, String key) {
     List<Size> sizes = new ArrayList<>();
     for (JsonNode size : node.path("sizes")) {
+      // where nobody says otherwise the first size is that of the part, the second of its mate
+      String other =
+          sizes.isEmpty()
+              ? Texts.text(node, "part")
+              : sizes.size() == 1 ? Texts.text(node, "mate") : "";
+      String named = Texts.text(size, "of");
       sizes.add(
           new Size(
-              Texts.text(size, "of"),
+              named.isBlank() ? other : named,
               Texts.text(size, "measured"),
               FieldLimit.of(size.path("new")),
               FieldLimit.of(size.path("worn"))));

@@ -1,0 +1,200 @@
+package endfloat.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import endfloat.http.RunningServer;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** Clauses that are entered by fields: fits, findings, causes, approval, and remarks on any. */
+class BoardsTest {
+  private static Browser browser;
+  private RunningServer server;
+  private SheetWindow sheet;
+
+  @BeforeAll
+  static void startBrowser() {
+    browser = Browser.start();
+  }
+
+  @AfterAll
+  static void stopBrowser() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void serve() {
+    server = RunningServer.start(RunningServer.DEMONSTRATION);
+    browser.open(server.link());
+    sheet = SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
+  }
+
+  @AfterEach
+  void stopServing() {
+    assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
+    browser.open("about:blank");
+    server.close();
+  }
+
+  private static String clauseOf(String title) {
+    WebElement clause =
+        browser.await(
+            driver ->
+                driver.findElements(By.cssSelector(".clause")).stream()
+                    .filter(one -> one.findElement(By.cssSelector(".ttl")).getText().equals(title))
+                    .findFirst()
+                    .orElse(null));
+    return clause.getDomAttribute("id").substring("clause-".length());
+  }
+
+  private void put(String clause, String key, String text) {
+    browser.run(
+        "arguments[0].focus(); arguments[0].select?.()",
+        browser.find("#clause-" + clause + " [data-key='" + key + "']"));
+    sheet.type(text, Keys.ENTER).awaitKept();
+  }
+
+  private void choose(String clause, String key, String value) {
+    browser.run(
+        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('change'))",
+        browser.find("#clause-" + clause + " [data-key='" + key + "']"),
+        value);
+    sheet.awaitKept();
+  }
+
+  /** Adds a clause with the keyboard's own way: its title, then Enter to its fields. */
+  private String added(String kind) {
+    sheet.press("c16", kind);
+    browser.await(
+        driver ->
+            Boolean.TRUE.equals(
+                browser.run(
+                    "return document.activeElement.matches('.clause.editing .ttl .write')")));
+    sheet.type("New " + kind, Keys.ENTER).awaitKept();
+    return sheet.edited();
+  }
+
+  @Test
+  void aReadingChangesTheFitThatRestsOnItAndWhichPartToRenew() {
+    String fits = clauseOf("Schedule of fits and clearances");
+    String lower = "#clause-" + fits + " [id='figure-" + fits + ".r5']";
+    browser.awaitText(lower, "outside");
+    browser.awaitText("#clause-" + fits + " .advice", "Renew Lower bush");
+    browser.find(lower + " .ringed");
+    sheet.take(clauseOf("Bushes and journals of the vertical shaft"), "2/0/0", "22.040");
+    sheet.awaitKept();
+    browser.awaitText(lower, "within");
+    browser.await(
+        driver -> driver.findElements(By.cssSelector("#clause-" + fits + " .advice")).isEmpty());
+  }
+
+  @Test
+  void aFitIsEnteredByFieldsAndJudged() {
+    String id = added("fits");
+    browser.awaitText("#clause-" + id + " .quiet", "No fit yet");
+    sheet.press(id, "another fit").awaitKept();
+    put(id, "/rows/0/what", "Backlash between the wheels");
+    put(id, "/rows/0/measured", "lash_loosest");
+    put(id, "/rows/0/new/low", "0.10");
+    put(id, "/rows/0/new/high", "0.20");
+    put(id, "/rows/0/worn/high", "0.30");
+    browser.awaitText("[id='figure-" + id + ".r1']", "within");
+    put(id, "/rows/0/worn/high", "0.11");
+    browser.awaitText("[id='figure-" + id + ".r1']", "outside");
+    browser.awaitText(".toc a[href='#clause-" + id + "']", "outside");
+  }
+
+  @Test
+  void anErrorInAFieldStandsAtItWithTheWayOutAndGoesWhenItIsPutRight() {
+    String fits = clauseOf("Schedule of fits and clearances");
+    sheet.press(fits, "edit");
+    put(fits, "/rows/2/measured", "end_float_shaft + 1 deg");
+    String field = "#clause-" + fits + " [data-key='/rows/2/measured']";
+    browser.find(field + "[aria-invalid=true]");
+    String said = browser.find(field).getDomAttribute("aria-describedby");
+    assertFalse(browser.find("[id='" + said + "']").getText().isBlank());
+    browser.awaitText("#clause-" + fits + " .says-err", "measured");
+    put(fits, "/rows/2/measured", "end_float_shaft");
+    browser.await(
+        driver -> driver.findElements(By.cssSelector("#clause-" + fits + " .says-err")).isEmpty());
+    browser.awaitText("[id='figure-" + fits + ".r3']", "within");
+  }
+
+  @Test
+  void notInspectedIsAStateAndNoIndicationAsksForItsMethod() {
+    String id = added("findings");
+    sheet.press(id, "another finding").awaitKept();
+    browser.awaitText("#clause-" + id + " .found-state", "not inspected");
+    choose(id, "/findings/0/state", "no indication");
+    browser.awaitText("#clause-" + id + " .gap", "method");
+    put(id, "/findings/0/method", "magnetic particles");
+    browser.awaitText("#clause-" + id + " .gap", "smallest");
+    put(id, "/findings/0/smallest", "1.5 mm");
+    browser.await(
+        driver -> driver.findElements(By.cssSelector("#clause-" + id + " .gap")).isEmpty());
+  }
+
+  @Test
+  void causesSayWhetherTheyAreBigEnoughAndWhatIsLeftUnexplained() {
+    String id = added("causes");
+    put(id, "/observed", "0.20");
+    put(id, "/needed", "0.12");
+    sheet.press(id, "another cause").awaitKept();
+    put(id, "/causes/0/name", "Coupling seized");
+    put(id, "/causes/0/contribution", "opening");
+    browser.awaitText("#clause-" + id + " .enough", "yes");
+    put(id, "/needed", "0.19");
+    browser.awaitText("#clause-" + id + " .enough", "not proven");
+    put(id, "/needed", "0.30");
+    browser.awaitText("#clause-" + id + " .enough", "no");
+    browser.awaitText("[id='figure-" + id + ".unexplained']", "mm");
+    choose(id, "/causes/0/standing", "ruled out");
+    browser.awaitText("#clause-" + id + " .standing td", "open");
+    browser.awaitText("#clause-" + id + " .board-problems", "decisive fact");
+    put(id, "/causes/0/fact", "It slides freely");
+    browser.awaitText("#clause-" + id + " .standing td", "ruled out");
+    assertFalse(browser.find("#clause-" + id + " .board-frame").getText().contains("%"));
+  }
+
+  @Test
+  void theBoardListsWhatHasNotBeenMeasured() {
+    String board = "#clause-" + clauseOf("Candidate causes");
+    List<WebElement> lists =
+        browser.driver().findElements(By.cssSelector(board + " .reasons caption"));
+    assertEquals("Not measured yet", lists.get(0).getText());
+    browser.awaitText(board + " .reasons", "Line of the bushes");
+  }
+
+  @Test
+  void aRemarkIsAddedAnsweredAndTakenBack() {
+    sheet.press("c12", "remark");
+    sheet.type("Was this read hot?", Keys.TAB, "Second inspector", Keys.ENTER).awaitKept();
+    browser.awaitText("#clause-c12 .remark", "open; Second inspector");
+    browser.find("#clause-c12 .remark:not(.settled)");
+    sheet.press("c12", "answer");
+    sheet.type("No, worked out.").chord(Keys.CONTROL, Keys.ENTER).awaitKept();
+    browser.awaitText("#clause-c12 .remark.settled", "No, worked out.");
+    browser.find("[data-undo]").click();
+    browser.find("#clause-c12 .remark:not(.settled)");
+    assertTrue(sheet.awaitKept().numbers().size() > 10);
+  }
+
+  @Test
+  void anApprovalBeginsWithItsThreeRolesAndLocksNothing() {
+    String id = added("approval");
+    put(id, "/roles/1/name", "A. Checker");
+    browser.awaitText("#clause-" + id + " .approval tbody tr:nth-child(2)", "A. Checker");
+    browser.awaitText("#clause-" + id + " .approval tbody tr:nth-child(3)", "not yet");
+  }
+}
