@@ -53,6 +53,11 @@ final class ClauseNodes {
     return nodes;
   }
 
+  /** The lines of a working; empty for any other clause. */
+  String text() {
+    return clause instanceof Clause.Working working ? working.text() : "";
+  }
+
   void clear() {
     nodes.forEach(wiring::remove);
     nodes = List.of();

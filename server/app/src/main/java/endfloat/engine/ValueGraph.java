@@ -3,6 +3,7 @@ package endfloat.engine;
 import endfloat.catalogue.Catalogue;
 import endfloat.record.Instrument;
 import endfloat.working.Checked;
+import endfloat.working.CommentedLines;
 import endfloat.working.Kind;
 import endfloat.working.KindChecker;
 import endfloat.working.Line;
@@ -374,7 +375,13 @@ public final class ValueGraph {
   /** All that is wrong or worth a hint in a clause, in its order. */
   public List<ClauseProblem> problems(String clause) {
     ClauseNodes nodes = clauses.get(clause);
-    return nodes == null ? List.of() : new FigureMaker(this).problems(nodes.nodes());
+    if (nodes == null) {
+      return List.of();
+    }
+    List<ClauseProblem> problems = new FigureMaker(this).problems(nodes.nodes());
+    CommentedLines.in(nodes.text(), scope())
+        .forEach(p -> problems.add(new ClauseProblem(clause, "", p)));
+    return problems;
   }
 
   /** The statements of a working that can be read. */

@@ -8,25 +8,38 @@ public final class CommentedLines {
   private CommentedLines() {}
 
   /** A warning for each, at its place in the working. */
-  public static List<LineProblem> in(String text, Working working, Scope scope) {
-    SourceText source = new SourceText(text);
+  public static List<LineProblem> in(String text, Scope scope) {
     List<LineProblem> warnings = new ArrayList<>();
-    for (Token token : working.tokens()) {
+    if (text.indexOf("--") < 0) {
+      return warnings;
+    }
+    for (Piece piece : Piece.of(text)) {
+      String lines = text.substring(piece.from(), piece.to());
+      int dashes = lines.indexOf("--");
+      if (dashes >= 0 && (lines.indexOf('=', dashes) > 0 || lines.indexOf(':', dashes) > 0)) {
+        in(lines, piece.firstLine(), scope, warnings);
+      }
+    }
+    return warnings;
+  }
+
+  private static void in(String lines, int firstLine, Scope scope, List<LineProblem> warnings) {
+    SourceText source = new SourceText(lines);
+    for (Token token : Parser.parse(lines).tokens()) {
       if (token.kind().equals("comment")) {
-        int start = source.start(token.span().line());
-        String comment =
-            text.substring(start + token.span().from() - 1, start + token.span().to() - 1);
+        Span span = token.span();
+        int start = source.start(span.line()) - 1;
+        String comment = lines.substring(start + span.from(), start + span.to());
         if (isLine(comment.replaceFirst("^-+", ""), scope)) {
           warnings.add(
               new LineProblem(
-                  token.span(),
+                  new Span(span.line() + firstLine, span.from(), span.to()),
                   "This comment is a line that could be reckoned",
                   "Take the dashes out if it should count",
                   LineProblem.Severity.WARNING));
         }
       }
     }
-    return warnings;
   }
 
   private static boolean isLine(String comment, Scope scope) {

@@ -9,9 +9,7 @@ class CommentedLinesTest {
   private final KnownNames names = KnownNames.of("d = 80 mm");
 
   private List<Integer> lines(String text) {
-    return CommentedLines.in(text, Parser.parse(text), names).stream()
-        .map(p -> p.span().line())
-        .toList();
+    return CommentedLines.in(text, names).stream().map(p -> p.span().line()).toList();
   }
 
   @Test
