@@ -84,9 +84,22 @@ final class LineBuilder {
     }
     return new Line.Spread(
         trees.span(context),
-        trees.sum(context.sum()),
+        half(context.sum()),
         Optional.ofNullable(notes.get("k")),
         Optional.ofNullable(notes.get("dof")));
+  }
+
+  /**
+   * {@code a ± b + c}: c is part of the uncertainty to the grammar, of the value to most readers.
+   */
+  private Expression half(WorkingGrammar.SumContext context) {
+    if (context.product().size() > 1) {
+      throw refusal(
+          context,
+          "All that follows ± is the uncertainty, so a sum after it can be read two ways",
+          "Put the sum in brackets, or give the uncertain value a line of its own");
+    }
+    return trees.sum(context);
   }
 
   private static Refusal refusal(ParserRuleContext at, String message, String wayOut) {
@@ -118,7 +131,7 @@ final class LineBuilder {
     Optional<Expression> high = Optional.empty();
     Optional<Line.Tolerance> tolerance = Optional.empty();
     if (bounds.PLUS_MINUS() != null) {
-      tolerance = Optional.of(new Line.Tolerance(first, trees.sum(bounds.sum(1))));
+      tolerance = Optional.of(new Line.Tolerance(first, half(bounds.sum(1))));
     } else if (bounds.UP_TO() != null) {
       low = Optional.of(first);
       high = Optional.of(trees.sum(bounds.sum(1)));

@@ -46,7 +46,7 @@ public final class Written {
     spread.coverage().ifPresent(k -> notes.add("k = " + inSum(k)));
     spread.degrees().ifPresent(d -> notes.add("dof = " + inSum(d)));
     return " ± "
-        + inSum(spread.half())
+        + held(spread.half(), 5)
         + (notes.isEmpty() ? "" : " (" + String.join(", ", notes) + ")");
   }
 
@@ -65,7 +65,7 @@ public final class Written {
     String bounds;
     if (limit.tolerance().isPresent()) {
       Line.Tolerance tolerance = limit.tolerance().get();
-      bounds = inSum(tolerance.nominal()) + " ± " + inSum(tolerance.half());
+      bounds = inSum(tolerance.nominal()) + " ± " + held(tolerance.half(), 5);
     } else if (limit.low().isEmpty()) {
       bounds = "at most " + inSum(limit.high().orElseThrow());
     } else if (limit.high().isEmpty()) {
