@@ -77,6 +77,7 @@ public final class NewRecord {
         ((ObjectNode) reading).set("entries", kept);
       }
       ((ObjectNode) cell).remove("remarks");
+      OfOtherEngine.forget((ObjectNode) cell);
       notTaken(cell.path("cells"));
     }
   }

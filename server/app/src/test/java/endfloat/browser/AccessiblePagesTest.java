@@ -7,6 +7,7 @@ import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import endfloat.http.RunningServer;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -18,6 +19,10 @@ import org.junit.jupiter.params.provider.CsvSource;
  * window.
  */
 class AccessiblePagesTest {
+  /** Clauses of the demonstration that are entered by fields. */
+  private static final Map<String, String> FIELDS =
+      Map.of("fits", "c42", "findings", "c43", "causes", "c45");
+
   private static Browser browser;
   private static RunningServer server;
 
@@ -51,6 +56,9 @@ class AccessiblePagesTest {
     "sheet, paper, 320",
     "editing, paper, 1440",
     "editing, blueprint, 390",
+    "fits, paper, 1440",
+    "causes, blueprint, 390",
+    "findings, blueprint, 1440",
   })
   void everyPageInBothInksAndAtEveryWidth(String page, String ink, int width) {
     browser.resize(width, width < 700 ? 844 : 1000);
@@ -62,6 +70,13 @@ class AccessiblePagesTest {
     if (page.equals("editing")) {
       browser.run("document.querySelector('#clause-c10 .acts .word').click()");
       browser.find(".cm-focused");
+    }
+    if (FIELDS.containsKey(page)) {
+      browser.run(
+          "[...document.querySelectorAll('#clause-' + arguments[0] + ' .acts .word')]"
+              + ".find((word) => word.textContent === 'edit').click()",
+          FIELDS.get(page));
+      browser.find(".entry fieldset");
     }
     browser.run("return document.fonts.ready.then(() => true)");
     browser.picture(page + "-" + ink + "-" + width);
