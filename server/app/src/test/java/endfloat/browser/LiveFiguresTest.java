@@ -2,7 +2,6 @@ package endfloat.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import endfloat.http.RunningServer;
 import java.util.List;
@@ -95,8 +94,8 @@ class LiveFiguresTest {
     sheet.edit("c13").retype("wrong [mm] = 1 mm + 2 mm" + Keys.ENTER + "rests [mm] = wrong * 2");
     sheet.type(Keys.ESCAPE).awaitKept();
     browser.awaitText("#figure-rests .v", "6");
-    assertTrue(browser.driver().findElements(By.cssSelector(".says-err")).isEmpty());
     browser.awaitText("#clause-c13 .state", "fresh");
+    browser.await(d -> d.findElements(By.cssSelector("#clause-c13 .says-err")).isEmpty());
   }
 
   @Test
