@@ -7,6 +7,7 @@ export const KEEP_AFTER = 300;
 export class Typing {
   #text;
   #kept;
+  #shown;
   #preview;
   #keep;
 
@@ -18,6 +19,7 @@ export class Typing {
   constructor(text, on, timers) {
     this.#text = text;
     this.#kept = text;
+    this.#shown = text;
     this.on = on;
     this.timers = timers;
   }
@@ -39,9 +41,16 @@ export class Typing {
     if (this.#preview === undefined) {
       this.#preview = this.timers.set(() => {
         this.#preview = undefined;
-        if (this.isOpen) this.on.preview(this.#text);
+        this.#show();
       }, PREVIEW_AFTER);
     }
+  }
+
+  /** Shows the text, also where it is again what is kept: what was shown meanwhile is not. */
+  #show() {
+    if (this.#shown === this.#text) return;
+    this.#shown = this.#text;
+    this.on.preview(this.#text);
   }
 
   /** Keeps what was typed, at once. */
@@ -49,6 +58,7 @@ export class Typing {
     this.timers.clear(this.#keep);
     this.timers.clear(this.#preview);
     this.#preview = undefined;
+    this.#show();
     if (!this.isOpen) return;
     this.#kept = this.#text;
     this.on.keep(this.#text);
@@ -61,5 +71,6 @@ export class Typing {
     this.#preview = undefined;
     this.#text = text;
     this.#kept = text;
+    this.#shown = text;
   }
 }

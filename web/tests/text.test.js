@@ -70,10 +70,25 @@ test("typing is shown while it goes on and kept when it rests", () => {
   }
   assert.deepEqual([shown, kept], [["ab"], []]);
   pass(300);
+  assert.deepEqual(shown, ["ab", "abc"]);
   assert.deepEqual(kept, ["abc"]);
   typing.rest();
   assert.deepEqual(kept, ["abc"]);
   assert.equal(typing.isOpen, false);
+});
+
+test("a text typed back to what is kept is shown again, for another was shown meanwhile", () => {
+  const { timers, pass } = clockwork();
+  const shown = [];
+  const typing = new Typing("a", { preview: (text) => shown.push(text), keep: () => {} }, timers);
+  typing.typed("ab");
+  pass(80);
+  typing.typed("a");
+  pass(80);
+  assert.deepEqual(shown, ["ab", "a"]);
+  typing.typed("abc");
+  typing.rest();
+  assert.deepEqual(shown, ["ab", "a", "abc"]);
 });
 
 test("a text taken over from elsewhere is neither shown nor kept as ours", () => {

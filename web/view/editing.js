@@ -87,7 +87,6 @@ export class Editing {
   #keep(text) {
     delete this.element.dataset.open;
     if (this.clause.isDisputed) return;
-    if (!this.prose) this.#preview(text);
     this.desk.put(this.clause.id, "/text", text, this.seen);
   }
 

@@ -78,6 +78,18 @@ class LiveFiguresTest {
   }
 
   @Test
+  void whatIsTypedAndTakenBackInOneGoLeavesTheFigureAsItWas() {
+    SheetWindow sheet = sheet().edit("c11");
+    String before = text("#clause-c11 .cm-content");
+    sheet.retype("pitch_radius [mm] = 40.0 mm");
+    browser.awaitText("#figure-pitch_radius .v", "40.0");
+    sheet.chord(Keys.CONTROL, "z");
+    browser.await(driver -> text("#clause-c11 .cm-content").equals(before));
+    browser.awaitText("#figure-pitch_radius .v", "36.0");
+    browser.awaitText("#figure-lash_loosest .lim", "within");
+  }
+
+  @Test
   void aUnitErrorIsSaidAtItsColumnWithTheWayOutAndGoesWhenItIsPutRight() {
     SheetWindow sheet = sheet().edit("c13");
     sheet.type(Keys.chord(Keys.CONTROL, Keys.END));
