@@ -30,9 +30,14 @@ final class BeamLine {
    *
    * @param stiffness against deflection [N/m]; 0 free, infinite rigid
    * @param tiltStiffness against turning [N m/rad]; 0 free, infinite clamped
+   * @param offset how far out of line the support stands, positive as deflection is [m]
    */
-  record Support(double stiffness, double tiltStiffness) {
-    static final Support NONE = new Support(0, 0);
+  record Support(double stiffness, double tiltStiffness, double offset) {
+    static final Support NONE = new Support(0, 0, 0);
+
+    Support(double stiffness, double tiltStiffness) {
+      this(stiffness, tiltStiffness, 0);
+    }
   }
 
   /**
@@ -66,7 +71,7 @@ final class BeamLine {
     double[] load = new double[size];
     for (int i = 0; i < spans.size(); i++) {
       double[][] k = stiffnessOf(spans.get(i));
-      double[] q = loadOf(spans.get(i));
+      double[] q = spans.get(i).endLoads();
       for (int r = 0; r < 4; r++) {
         load[2 * i + r] += q[r];
         for (int c = 0; c < 4; c++) {
@@ -77,22 +82,25 @@ final class BeamLine {
     for (int n = 0; n < nodes.length; n++) {
       load[2 * n] += forces[n];
       load[2 * n + 1] += couples[n];
-      hold(stiffness, load, 2 * n, supports[n].stiffness());
-      hold(stiffness, load, 2 * n + 1, supports[n].tiltStiffness());
+      hold(stiffness, load, 2 * n, supports[n].stiffness(), supports[n].offset());
+      hold(stiffness, load, 2 * n + 1, supports[n].tiltStiffness(), 0);
     }
     return scaledSolution(stiffness, load);
   }
 
-  private static void hold(RealMatrix stiffness, double[] load, int row, double spring) {
+  private static void hold(
+      RealMatrix stiffness, double[] load, int row, double spring, double place) {
     if (Double.isInfinite(spring)) {
       for (int c = 0; c < load.length; c++) {
+        load[c] -= stiffness.getEntry(c, row) * place;
         stiffness.setEntry(row, c, 0);
         stiffness.setEntry(c, row, 0);
       }
       stiffness.setEntry(row, row, 1);
-      load[row] = 0;
+      load[row] = place;
     } else {
       stiffness.addToEntry(row, row, spring);
+      load[row] += spring * place;
     }
   }
 
@@ -139,15 +147,9 @@ final class BeamLine {
     };
   }
 
-  private static double[] loadOf(Span span) {
-    double half = span.distributed() * span.length() / 2;
-    double moment = half * span.length() / 6;
-    return new double[] {half, moment, half, -moment};
-  }
-
   private double[] endForces(int i) {
     double[][] k = stiffnessOf(spans.get(i));
-    double[] q = loadOf(spans.get(i));
+    double[] q = spans.get(i).endLoads();
     double[] end = new double[4];
     for (int r = 0; r < 4; r++) {
       for (int c = 0; c < 4; c++) {
@@ -168,27 +170,26 @@ final class BeamLine {
 
   /** Force of the support at a node, positive against the load [N]. */
   double reaction(int node, double force) {
-    return -supportBalance(node, 0) + force;
+    return -supportBalance(node) + force;
   }
 
-  /** Couple of the support at a node, positive against a couple that raises the slope [N m]. */
-  double reactionCouple(int node, double couple) {
-    return -supportBalance(node, 1) + couple;
-  }
-
-  private double supportBalance(int node, int component) {
+  private double supportBalance(int node) {
     double sum = 0;
     if (node < spans.size()) {
-      sum += endForces(node)[component];
+      sum += endForces(node)[0];
     }
     if (node > 0) {
-      sum += endForces(node - 1)[2 + component];
+      sum += endForces(node - 1)[2];
     }
     return sum;
   }
 
-  /** Deflection, slope, moment and shear at one place. */
-  record State(double deflection, double slope, double moment, double shear) {}
+  /**
+   * What the beam does at one place.
+   *
+   * @param rise dy/dx: the slope of the section and the shear's own
+   */
+  record State(double deflection, double slope, double moment, double shear, double rise) {}
 
   /**
    * @param x from the left end, inside the beam [m]; at a node the span to its right is meant
@@ -198,7 +199,7 @@ final class BeamLine {
     return within(i, x - nodes[i]);
   }
 
-  private int spanAt(double x) {
+  int spanAt(double x) {
     int i = 0;
     while (i < spans.size() - 1 && x >= nodes[i + 1]) {
       i++;
@@ -209,16 +210,19 @@ final class BeamLine {
   /** State at a distance from the left end of a span. */
   State within(int i, double s) {
     Span span = spans.get(i);
-    double q = span.distributed();
     double v = shearAtStart[i];
     double m = momentAtStart[i];
-    double slopeFall = (m * s + v * s * s / 2 - q * s * s * s / 6) / span.bending();
-    double sag = (m * s * s / 2 + v * s * s * s / 6 - q * s * s * s * s / 24) / span.bending();
-    double shearRise = Double.isInfinite(span.shear()) ? 0 : (v * s - q * s * s / 2) / span.shear();
-    double y = movement[2 * i];
-    double slope = movement[2 * i + 1];
+    double slopeFall = (m * s + v * s * s / 2 - span.loadIntegral(3, s)) / span.bending();
+    double sag = (m * s * s / 2 + v * s * s * s / 6 - span.loadIntegral(4, s)) / span.bending();
+    double sheared = span.isStiffInShear() ? 0 : (v * s - span.loadIntegral(2, s)) / span.shear();
+    double slope = movement[2 * i + 1] - slopeFall;
+    double shear = v - span.loadIntegral(1, s);
     return new State(
-        y + slope * s - sag + shearRise, slope - slopeFall, m + v * s - q * s * s / 2, v - q * s);
+        movement[2 * i] + movement[2 * i + 1] * s - sag + sheared,
+        slope,
+        m + v * s - span.loadIntegral(2, s),
+        shear,
+        slope + (span.isStiffInShear() ? 0 : shear / span.shear()));
   }
 
   int spanCount() {

@@ -1,7 +1,5 @@
 package endfloat.shafts;
 
-import java.util.function.ToDoubleFunction;
-
 /**
  * The largest magnitude of a quantity along a beam and where it lies.
  *
@@ -10,51 +8,54 @@ import java.util.function.ToDoubleFunction;
  */
 record Extreme(double value, double at) {
   private static final int STEPS = 64;
-  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+  /** A quantity at a distance from the left end of a span. */
+  interface Along {
+    double at(int span, double s);
+  }
 
   /**
-   * Samples every span, then closes in by golden section. A span's polynomial of degree four has at
-   * most three turning points, so 64 samples miss none that matters.
+   * Samples every span, then closes in on the turning point by halving. A span's polynomial has at
+   * most four turning points, so 64 samples miss none that matters.
+   *
+   * @param rise derivative of the quantity along the span, or anything of the same sign
    */
-  static Extreme of(BeamLine beam, ToDoubleFunction<BeamLine.State> quantity) {
-    Extreme best = new Extreme(quantity.applyAsDouble(beam.within(0, 0)), 0);
+  static Extreme of(BeamLine beam, Along quantity, Along rise) {
+    Extreme best = new Extreme(quantity.at(0, 0), 0);
     double[] nodes = beam.nodes();
     for (int i = 0; i < beam.spanCount(); i++) {
-      double length = beam.span(i).length();
+      double step = beam.span(i).length() / STEPS;
       for (int j = 0; j <= STEPS; j++) {
-        double s = length * j / STEPS;
-        double value = quantity.applyAsDouble(beam.within(i, s));
-        if (Math.abs(value) > Math.abs(best.value)) {
-          best = closeIn(beam, quantity, i, s, length / STEPS, nodes[i]);
+        best = best.or(quantity, i, step * j, nodes[i]);
+        if (j < STEPS && turns(rise, i, step * j, step * (j + 1))) {
+          best = best.or(quantity, i, turning(rise, i, step * j, step * (j + 1)), nodes[i]);
         }
       }
     }
     return best;
   }
 
-  private static Extreme closeIn(
-      BeamLine beam,
-      ToDoubleFunction<BeamLine.State> quantity,
-      int i,
-      double s,
-      double step,
-      double start) {
-    double low = Math.max(0, s - step);
-    double high = Math.min(beam.span(i).length(), s + step);
-    double sign = Math.signum(quantity.applyAsDouble(beam.within(i, s)));
-    Extreme best = new Extreme(quantity.applyAsDouble(beam.within(i, s)), start + s);
+  private Extreme or(Along quantity, int i, double s, double start) {
+    double there = quantity.at(i, s);
+    return Math.abs(there) > Math.abs(value) ? new Extreme(there, start + s) : this;
+  }
+
+  private static boolean turns(Along rise, int i, double low, double high) {
+    return Math.signum(rise.at(i, low)) * Math.signum(rise.at(i, high)) < 0;
+  }
+
+  private static double turning(Along rise, int i, double from, double to) {
+    double low = from;
+    double high = to;
+    double sign = Math.signum(rise.at(i, low));
     for (int n = 0; n < 60; n++) {
-      double a = high - GOLDEN * (high - low);
-      double b = low + GOLDEN * (high - low);
-      if (sign * quantity.applyAsDouble(beam.within(i, a))
-          >= sign * quantity.applyAsDouble(beam.within(i, b))) {
-        high = b;
+      double middle = (low + high) / 2;
+      if (Math.signum(rise.at(i, middle)) == sign) {
+        low = middle;
       } else {
-        low = a;
+        high = middle;
       }
     }
-    double middle = (low + high) / 2;
-    double value = quantity.applyAsDouble(beam.within(i, middle));
-    return sign * value > sign * best.value ? new Extreme(value, start + middle) : best;
+    return (low + high) / 2;
   }
 }

@@ -43,7 +43,11 @@ final class Arguments {
         : null;
   }
 
+  /** An empty list has no elements that would say whether it lists numbers or parts. */
   private static List<PartValue> partValues(Value value) {
+    if (value instanceof Series empty && empty.elements().isEmpty()) {
+      return List.of();
+    }
     return value instanceof PartValue one ? List.of(one) : ((PartList) value).parts();
   }
 
