@@ -63,7 +63,10 @@ class CatalogueTest {
     Object[] given =
         twist.call(
             new Object[] {
-              List.<Object[]>of(new Object[] {0.65, 0.045, 0.0}), 1200.0, 79230.7692308e6
+              List.<Object[]>of(new Object[] {0.65, 0.045, 0.0}),
+              1200.0,
+              79230.7692308e6,
+              Double.NaN
             },
             Progress.IGNORED);
     // Roark's Formulas for Stress and Strain, 7th ed., Table 10.1, case 1 (from memory;
