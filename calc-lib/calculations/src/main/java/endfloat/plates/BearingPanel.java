@@ -67,7 +67,7 @@ public final class BearingPanel {
     PlateField field =
         new PlateField(
             new PlateField.Plate(outerRadius, hubRadius, stiffness, poisson, outer, Edge.GUIDED),
-            new PlateField.Loads(0, 0, 0, 0, hubRadius, 1));
+            PlateField.Loads.hub(hubRadius, 1));
     return new Stiffness(
         1 / field.at(hubRadius).deflection(),
         tilt(hubRadius / outerRadius, stiffness, poisson, rim));

@@ -40,16 +40,31 @@ final class PlateField {
    * @param pressureOutside q over the region outside {@code at} [Pa]
    * @param slope rise of the outside pressure per radius beyond {@code at} [Pa/m]
    * @param ring line load on the circle {@code at}, per length [N/m]
+   * @param ringCouple line couple on that circle, per length; raises the radial moment beyond it
+   *     [N]
    * @param at radius of the join, between inner and outer [m]
    * @param innerForce force carried evenly at the inner edge, or at the centre of a solid plate [N]
+   * @param outerForce force carried evenly at the outer edge [N]
+   * @param innerCouple radial moment put on the inner edge, per length [N]
+   * @param outerCouple radial moment put on the outer edge, per length [N]
    */
   record Loads(
       double pressureInside,
       double pressureOutside,
       double slope,
       double ring,
+      double ringCouple,
       double at,
-      double innerForce) {}
+      double innerForce,
+      double outerForce,
+      double innerCouple,
+      double outerCouple) {
+
+    /** A force at the inner edge alone. */
+    static Loads hub(double inner, double force) {
+      return new Loads(0, 0, 0, 0, 0, inner, force, 0, 0, 0);
+    }
+  }
 
   private final Plate plate;
   private final Loads loads;
@@ -150,11 +165,12 @@ final class PlateField {
     int next = innerRows(rows, right);
     double join = scaled(loads.at());
     for (int quantity : new int[] {0, 1, 2, 4}) {
-      double jump = quantity == 4 ? -loads.ring() : 0;
+      double jump = quantity == 4 ? -loads.ring() : quantity == 2 ? loads.ringCouple() : 0;
       equation(rows, right, next, join, quantity, jump);
       next++;
     }
-    edge(rows, right, next, 1, plate.outerEdge(), 4, 0);
+    double outerShear = loads.outerForce() / (2 * StrictMath.PI * plate.outer());
+    edge(rows, right, next, 1, plate.outerEdge(), 4, outerShear, loads.outerCouple());
     return solution(rows, right);
   }
 
@@ -178,7 +194,8 @@ final class PlateField {
           r,
           plate.innerEdge(),
           0,
-          -loads.innerForce() / (2 * StrictMath.PI * plate.inner()));
+          -loads.innerForce() / (2 * StrictMath.PI * plate.inner()),
+          loads.innerCouple());
       return 2;
     }
     // Without a hole there is no ln r; r² ln r carries a force at the centre, 8πD of it a unit.
@@ -193,7 +210,14 @@ final class PlateField {
   }
 
   private void edge(
-      double[][] rows, double[] right, int row, double r, Edge edge, int offset, double shear) {
+      double[][] rows,
+      double[] right,
+      int row,
+      double r,
+      Edge edge,
+      int offset,
+      double shear,
+      double couple) {
     boolean within = offset == 0;
     int[] quantities =
         switch (edge) {
@@ -207,7 +231,8 @@ final class PlateField {
       for (int k = 0; k < 4; k++) {
         rows[row + i][offset + k] = base(k, r)[quantity];
       }
-      right[row + i] = (quantity == 4 ? shear : 0) - particular(within, r)[quantity];
+      double given = quantity == 4 ? shear : quantity == 2 ? couple : 0;
+      right[row + i] = given - particular(within, r)[quantity];
     }
   }
 

@@ -11,42 +11,20 @@ public final class RoundPlate {
   private static final String SOURCE =
       "exact thin-plate (Kirchhoff) solution; cases of Roark's Formulas for Stress and Strain, 7th ed., Table 11.2";
   private static final String SMALL =
-      "Flat plate without ribs; true while the deflection stays below half the thickness and the plate is thin against its width.";
+      "Flat plate without ribs; true while the deflection stays below half the thickness and the plate is thin against its width; theory says whether it does.";
+  private static final String EDGES =
+      "A bolted rim lies between fixed and supported: work out both.";
 
   private RoundPlate() {}
-
-  /**
-   * What a loaded plate does.
-   *
-   * @param deflectionInner at the inner edge, or at the centre of a plate without a hole
-   * @param slopeInner at the inner edge
-   * @param slopeOuter at the outer edge
-   * @param radialMomentInner per length, at the inner edge or the centre
-   * @param hoopMomentInner per length, at the inner edge or the centre
-   * @param radialMomentOuter per length, at the outer edge
-   * @param greatestDeflection of largest magnitude
-   * @param greatestDeflectionAt radius where it lies
-   * @param greatestStress largest bending stress at either face, 6 M/t²
-   * @param deflectionAtRing at the radius of the ring load, or where the pressure begins
-   */
-  public record Plate(
-      @In("mm") double deflectionInner,
-      @In("mrad") double slopeInner,
-      @In("mrad") double slopeOuter,
-      @In("N.mm/mm") double radialMomentInner,
-      @In("N.mm/mm") double hoopMomentInner,
-      @In("N.mm/mm") double radialMomentOuter,
-      @In("mm") double greatestDeflection,
-      @In("mm") double greatestDeflectionAt,
-      @In("MPa") double greatestStress,
-      @In("mm") double deflectionAtRing) {}
 
   /**
    * Deflection, slopes, moments and stress of a round plate with a central hole under loads that
    * are the same all round.
    *
    * <p>Deflection counts in the direction of the load; a moment is positive where it would compress
-   * the loaded face.
+   * the loaded face. Each edge may be free, supported, fixed or guided (it moves but cannot turn: a
+   * rigid hub or rim). Forces go in by the inner edge, the outer edge or a circle between; couples
+   * likewise, per length of their circle.
    *
    * @param outerRadius a
    * @param innerRadius b, of the hole
@@ -56,19 +34,23 @@ public final class RoundPlate {
    * @param outerEdge how the outer edge is held
    * @param innerEdge how the inner edge is held; "guided" is a rigid hub
    * @param force carried evenly by the inner edge
-   * @param ringForce carried evenly by a circle between the edges
+   * @param ringForce carried evenly by a circle between the edges, or by the outer edge
    * @param ringRadius of that circle, or the radius from which the pressure acts; not given = the
    *     inner edge
    * @param pressure uniform, from the ring radius outwards
    * @param pressureRise added to the pressure, growing evenly from zero at the ring radius to this
    *     at the outer edge
+   * @param ringCouple per length of the circle; raises the radial moment beyond it
+   * @param innerCouple radial moment put on a free or supported inner edge, per length
+   * @param outerCouple radial moment put on a free or supported outer edge, per length
+   * @param at radius at which deflection, slope, moments and stress are wanted
    * @return deflections, slopes, moments, stress
    */
   @Calculates(
-      source = SOURCE,
-      cautions = SMALL,
+      source = SOURCE + ", cases 1 to 3 and 5",
+      cautions = {SMALL, EDGES},
       terms = {"annular plate", "end wall", "diaphragm", "cover", "bearing panel"})
-  public static Plate annularPlate(
+  public static PlateResult annularPlate(
       @In("mm") @Range("> 0 mm") double outerRadius,
       @In("mm") @Range("> 0 mm") double innerRadius,
       @In("mm") @Range("> 0 mm") double thickness,
@@ -80,42 +62,72 @@ public final class RoundPlate {
       @In("N") @Default("0 N") double ringForce,
       @In("mm") @Range("> 0 mm") @Default(Default.NOT_GIVEN) double ringRadius,
       @In("MPa") @Default("0 MPa") double pressure,
-      @In("MPa") @Default("0 MPa") double pressureRise) {
+      @In("MPa") @Default("0 MPa") double pressureRise,
+      @In("N.mm/mm") @Default("0 N.mm/mm") double ringCouple,
+      @In("N.mm/mm") @Default("0 N.mm/mm") double innerCouple,
+      @In("N.mm/mm") @Default("0 N.mm/mm") double outerCouple,
+      @In("mm") @Range(">= 0 mm") @Default(Default.NOT_GIVEN) double at) {
     if (innerRadius >= outerRadius) {
       throw new RefusedException(
           "The hole is as large as the plate: inner_radius must be less than outer_radius.");
     }
-    if (force != 0 && (innerEdge == Edge.FIXED || innerEdge == Edge.SUPPORTED)) {
+    if (force != 0 && !moves(innerEdge)) {
       throw new RefusedException(
           "A force at an inner edge that cannot move bends nothing; leave the edge free or guided.");
     }
-    double at = Double.isNaN(ringRadius) ? innerRadius : ringRadius;
-    if (at < innerRadius || at >= outerRadius) {
+    if (innerCouple != 0 && !turns(innerEdge) || outerCouple != 0 && !turns(outerEdge)) {
+      throw new RefusedException(
+          "A couple on an edge that cannot turn bends nothing; leave the edge free or supported.");
+    }
+    double join = Double.isNaN(ringRadius) ? innerRadius : ringRadius;
+    if (join < innerRadius || join > outerRadius) {
       throw new RefusedException("ring_radius lies between inner_radius and outer_radius.");
     }
-    return worked(
+    boolean atRim = join == outerRadius;
+    if (atRim && (pressure != 0 || pressureRise != 0 || !moves(outerEdge) || ringCouple != 0)) {
+      throw new RefusedException(
+          "A ring at the outer edge carries a force there, and only where that edge can move; give"
+              + " a couple there as outer_couple, and a pressure without ring_radius.");
+    }
+    if (atRim) {
+      join = innerRadius;
+    }
+    PlateField.Plate plate =
         new PlateField.Plate(
             outerRadius,
             innerRadius,
             stiffness(modulus, thickness, poisson),
             poisson,
             outerEdge,
-            innerEdge),
+            innerEdge);
+    PlateField.Loads loads =
         new PlateField.Loads(
             0,
             pressure,
-            pressureRise / (outerRadius - at),
-            ringForce / (2 * StrictMath.PI * at),
-            at,
-            force),
-        thickness);
+            pressureRise / (outerRadius - join),
+            atRim ? 0 : ringForce / (2 * StrictMath.PI * join),
+            ringCouple,
+            join,
+            force,
+            atRim ? ringForce : 0,
+            innerCouple,
+            outerCouple);
+    return PlateResult.of(new PlateField(plate, loads), plate, loads, thickness, false, at);
+  }
+
+  private static boolean moves(Edge edge) {
+    return edge == Edge.FREE || edge == Edge.GUIDED;
+  }
+
+  private static boolean turns(Edge edge) {
+    return edge == Edge.FREE || edge == Edge.SUPPORTED;
   }
 
   /**
    * Deflection, slopes, moments and stress of a round plate without a hole.
    *
-   * <p>A force at a point has no finite moment beneath it: give the radius of the circle that
-   * carries it.
+   * <p>A force at a point has no finite moment beneath it; deflections and what happens at the edge
+   * are finite. Give the radius of the circle that carries it to have the stress.
    *
    * @param radius a
    * @param thickness t
@@ -123,17 +135,21 @@ public final class RoundPlate {
    * @param poisson Poisson's ratio
    * @param edge fixed or supported
    * @param pressure uniform over the plate
-   * @param force spread evenly over a central circle
-   * @param loadedRadius radius of that circle
+   * @param force at the centre, or spread evenly over a central circle
+   * @param loadedRadius radius of that circle; not given = at the point
+   * @param ringForce carried evenly by a circle
+   * @param ringRadius of that circle
+   * @param edgeCouple radial moment put on a supported edge, per length
+   * @param at radius at which deflection, slope, moments and stress are wanted
    * @return deflections, slopes, moments, stress; "inner" is the centre
    */
   @Calculates(
       source =
           SOURCE
-              + ", cases 10a, 10b; Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., art. 16",
-      cautions = SMALL,
+              + ", cases 9, 10, 13, 16 and 17; Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., art. 16",
+      cautions = {SMALL, EDGES},
       terms = {"cover plate", "circular plate", "blanking plate"})
-  public static Plate circularPlate(
+  public static PlateResult circularPlate(
       @In("mm") @Range("> 0 mm") double radius,
       @In("mm") @Range("> 0 mm") double thickness,
       @In("GPa") @Range("> 0 GPa") double modulus,
@@ -141,56 +157,50 @@ public final class RoundPlate {
       @Default("\"fixed\"") Edge edge,
       @In("MPa") @Default("0 MPa") double pressure,
       @In("N") @Default("0 N") double force,
-      @In("mm") @Range("> 0 mm") @Default(Default.NOT_GIVEN) double loadedRadius) {
-    if (force != 0 && Double.isNaN(loadedRadius)) {
+      @In("mm") @Range("> 0 mm") @Default(Default.NOT_GIVEN) double loadedRadius,
+      @In("N") @Default("0 N") double ringForce,
+      @In("mm") @Range("> 0 mm") @Default(Default.NOT_GIVEN) double ringRadius,
+      @In("N.mm/mm") @Default("0 N.mm/mm") double edgeCouple,
+      @In("mm") @Range(">= 0 mm") @Default(Default.NOT_GIVEN) double at) {
+    boolean patched = !Double.isNaN(loadedRadius);
+    boolean ringed = !Double.isNaN(ringRadius);
+    if (patched && ringed) {
       throw new RefusedException(
-          "Give loaded_radius: under a force at a point the moment has no end.");
+          "Give loaded_radius or ring_radius, and add the results of two calls.");
     }
-    double at = Double.isNaN(loadedRadius) ? radius / 2 : loadedRadius;
-    if (at >= radius) {
+    if (ringForce != 0 && !ringed) {
+      throw new RefusedException("Give ring_radius, where the ring force acts.");
+    }
+    if (edgeCouple != 0 && !turns(edge)) {
+      throw new RefusedException("A couple on a fixed edge bends nothing; leave it supported.");
+    }
+    double join = patched ? loadedRadius : ringed ? ringRadius : radius / 2;
+    if (join >= radius) {
       throw new RefusedException(
-          "loaded_radius is less than the radius of the plate; spread over all of it, it is a pressure.");
+          (patched ? "loaded_radius" : "ring_radius")
+              + " is less than the radius of the plate; spread over all of it, a force is a pressure.");
     }
-    double patch = force / (StrictMath.PI * at * at);
-    return worked(
+    double patch = patched ? force / (StrictMath.PI * join * join) : 0;
+    double point = patched ? 0 : force;
+    PlateField.Plate plate =
         new PlateField.Plate(
-            radius, 0, stiffness(modulus, thickness, poisson), poisson, edge, Edge.FREE),
-        new PlateField.Loads(pressure + patch, pressure, 0, 0, at, 0),
-        thickness);
+            radius, 0, stiffness(modulus, thickness, poisson), poisson, edge, Edge.FREE);
+    PlateField.Loads loads =
+        new PlateField.Loads(
+            pressure + patch,
+            pressure,
+            0,
+            ringForce / (2 * StrictMath.PI * join),
+            0,
+            join,
+            point,
+            0,
+            0,
+            edgeCouple);
+    return PlateResult.of(new PlateField(plate, loads), plate, loads, thickness, point != 0, at);
   }
 
   static double stiffness(double modulus, double thickness, double poisson) {
     return modulus * thickness * thickness * thickness / (12 * (1 - poisson * poisson));
-  }
-
-  private static Plate worked(PlateField.Plate plate, PlateField.Loads loads, double thickness) {
-    PlateField field = new PlateField(plate, loads);
-    PlateField.State inner = field.at(plate.inner());
-    PlateField.State outer = field.at(plate.outer());
-    double greatest = 0;
-    double greatestAt = plate.inner();
-    double moment = 0;
-    int steps = 4000;
-    for (int i = 0; i <= steps; i++) {
-      double r = plate.inner() + (plate.outer() - plate.inner()) * i / steps;
-      PlateField.State state = field.at(r);
-      if (Math.abs(state.deflection()) > Math.abs(greatest)) {
-        greatest = state.deflection();
-        greatestAt = r;
-      }
-      moment =
-          Math.max(moment, Math.max(Math.abs(state.radialMoment()), Math.abs(state.hoopMoment())));
-    }
-    return new Plate(
-        inner.deflection(),
-        inner.slope(),
-        outer.slope(),
-        inner.radialMoment(),
-        inner.hoopMoment(),
-        outer.radialMoment(),
-        greatest,
-        greatestAt,
-        6 * moment / (thickness * thickness),
-        field.at(loads.at()).deflection());
   }
 }

@@ -1,0 +1,145 @@
+package endfloat.plates;
+
+import endfloat.definition.In;
+import endfloat.definition.RefusedException;
+import endfloat.units.Uncertain;
+
+/**
+ * What a loaded plate does.
+ *
+ * @param deflection at the radius asked for, positive in the direction of the load
+ * @param slope there
+ * @param radialMoment per length there
+ * @param hoopMoment per length there
+ * @param stress there, the larger of both bending stresses at a face
+ * @param deflectionInner at the inner edge, or at the centre of a plate without a hole
+ * @param deflectionOuter at the outer edge
+ * @param slopeInner at the inner edge
+ * @param slopeOuter at the outer edge
+ * @param radialMomentInner per length, at the inner edge or the centre
+ * @param hoopMomentInner per length, at the inner edge or the centre
+ * @param radialMomentOuter per length, at the outer edge
+ * @param hoopMomentOuter per length, at the outer edge
+ * @param reactionInner force of the inner support, positive against the load
+ * @param reactionOuter force of the outer support, positive against the load
+ * @param greatestDeflection of largest magnitude
+ * @param greatestDeflectionAt radius where it lies
+ * @param greatestStress largest bending stress at either face, 6 M/t²
+ * @param deflectionAtRing at the radius of the ring load, or where the pressure begins
+ * @param theory whether the thin-plate theory of small deflections holds
+ */
+public record PlateResult(
+    @In("mm") Uncertain deflection,
+    @In("mrad") Uncertain slope,
+    @In("N.mm/mm") Uncertain radialMoment,
+    @In("N.mm/mm") Uncertain hoopMoment,
+    @In("MPa") Uncertain stress,
+    @In("mm") double deflectionInner,
+    @In("mm") double deflectionOuter,
+    @In("mrad") double slopeInner,
+    @In("mrad") double slopeOuter,
+    @In("N.mm/mm") Uncertain radialMomentInner,
+    @In("N.mm/mm") Uncertain hoopMomentInner,
+    @In("N.mm/mm") double radialMomentOuter,
+    @In("N.mm/mm") double hoopMomentOuter,
+    @In("N") double reactionInner,
+    @In("N") double reactionOuter,
+    @In("mm") double greatestDeflection,
+    @In("mm") double greatestDeflectionAt,
+    @In("MPa") Uncertain greatestStress,
+    @In("mm") double deflectionAtRing,
+    Theory theory) {
+
+  /** Whether the theory holds for what came out. */
+  public enum Theory {
+    HOLDS,
+    DEFLECTION_ABOVE_HALF_THE_THICKNESS,
+    PLATE_THICKER_THAN_A_QUARTER_OF_ITS_WIDTH
+  }
+
+  /**
+   * Surveys a solved plate.
+   *
+   * @param pointForce whether a force acts at the very centre, where moments have no end
+   * @param at radius asked for [m]; NaN where none
+   */
+  static PlateResult of(
+      PlateField field,
+      PlateField.Plate plate,
+      PlateField.Loads loads,
+      double thickness,
+      boolean pointForce,
+      double at) {
+    if (!Double.isNaN(at) && (at < plate.inner() || at > plate.outer())) {
+      throw new RefusedException("at is a radius on the plate, between its inner and outer edge.");
+    }
+    PlateField.State inner = field.at(plate.inner());
+    PlateField.State outer = field.at(plate.outer());
+    PlateField.State there = Double.isNaN(at) ? null : field.at(at);
+    PlateSurvey.Greatest deflection =
+        PlateSurvey.of(r -> field.at(r).deflection(), plate.inner(), plate.outer());
+    double join = loads.at();
+    // the moments have a kink or a jump at the join, so each side is looked through by itself
+    double moment =
+        Math.max(
+            greatestMoment(field, plate.inner(), Math.nextDown(join)),
+            greatestMoment(field, join, plate.outer()));
+    double width = plate.inner() > 0 ? plate.outer() - plate.inner() : 2 * plate.outer();
+    String endless = "under a force at a point the moment has no end: give loaded_radius";
+    boolean unboundedThere = pointForce && at == 0;
+    return new PlateResult(
+        asked(there == null ? Double.NaN : there.deflection()),
+        asked(there == null ? Double.NaN : there.slope()),
+        unboundedThere
+            ? Uncertain.absent(endless)
+            : asked(there == null ? Double.NaN : there.radialMoment()),
+        unboundedThere
+            ? Uncertain.absent(endless)
+            : asked(there == null ? Double.NaN : there.hoopMoment()),
+        unboundedThere
+            ? Uncertain.absent(endless)
+            : asked(there == null ? Double.NaN : largest(there) * 6 / (thickness * thickness)),
+        inner.deflection(),
+        outer.deflection(),
+        inner.slope(),
+        outer.slope(),
+        pointForce ? Uncertain.absent(endless) : new Uncertain(inner.radialMoment(), 0),
+        pointForce ? Uncertain.absent(endless) : new Uncertain(inner.hoopMoment(), 0),
+        outer.radialMoment(),
+        outer.hoopMoment(),
+        plate.inner() > 0
+            ? 2 * StrictMath.PI * plate.inner() * inner.shear() + loads.innerForce()
+            : 0,
+        loads.outerForce() - 2 * StrictMath.PI * plate.outer() * outer.shear(),
+        deflection.value(),
+        deflection.at(),
+        pointForce
+            ? Uncertain.absent(endless)
+            : new Uncertain(6 * moment / (thickness * thickness), 0),
+        field.at(join).deflection(),
+        theory(deflection.value(), thickness, width));
+  }
+
+  private static Theory theory(double deflection, double thickness, double width) {
+    if (thickness > width / 4) {
+      return Theory.PLATE_THICKER_THAN_A_QUARTER_OF_ITS_WIDTH;
+    }
+    return Math.abs(deflection) > thickness / 2
+        ? Theory.DEFLECTION_ABOVE_HALF_THE_THICKNESS
+        : Theory.HOLDS;
+  }
+
+  private static double greatestMoment(PlateField field, double from, double to) {
+    return from < to ? Math.abs(PlateSurvey.of(r -> largest(field.at(r)), from, to).value()) : 0;
+  }
+
+  private static double largest(PlateField.State state) {
+    return Math.max(Math.abs(state.radialMoment()), Math.abs(state.hoopMoment()));
+  }
+
+  private static Uncertain asked(double value) {
+    return Double.isNaN(value)
+        ? Uncertain.absent("give at, the radius where it is wanted")
+        : new Uncertain(value, 0);
+  }
+}
