@@ -5,6 +5,7 @@ import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
+import endfloat.units.Uncertain;
 
 /** A pair of skew gears (crossed helical, spiral gears; a worm and its wheel as a limit). */
 public final class SkewPair {
@@ -23,6 +24,9 @@ public final class SkewPair {
    * @param transversePressureAngle1 α_t1
    * @param transversePressureAngle2 α_t2
    * @param contactRatio along the common normal
+   * @param leadAngle1 γ₁ = 90° − |β₁|, of a worm
+   * @param axialPitch1 p_x1, along the shaft of gear 1; straight teeth have none
+   * @param lead1 z₁ p_x1, advance of a worm's thread in one turn
    * @param speed2 of gear 2
    * @param pitchLineSpeed1 v₁
    * @param pitchLineSpeed2 v₂
@@ -49,6 +53,9 @@ public final class SkewPair {
       @In("deg") double transversePressureAngle1,
       @In("deg") double transversePressureAngle2,
       @In("1") double contactRatio,
+      @In("deg") double leadAngle1,
+      @In("mm") Uncertain axialPitch1,
+      @In("mm") Uncertain lead1,
       @In("rpm") double speed2,
       @In("m/s") double pitchLineSpeed1,
       @In("m/s") double pitchLineSpeed2,
@@ -135,6 +142,9 @@ public final class SkewPair {
         first.transverseAngle(),
         second.transverseAngle(),
         (first.reach(addendum) + second.reach(addendum)) / basePitch,
+        StrictMath.PI / 2 - Math.abs(helixAngle1),
+        along(StrictMath.PI * module, helixAngle1),
+        along(StrictMath.PI * module * teeth1, helixAngle1),
         speed * teeth1 / teeth2,
         pitchLine1,
         pitchLine2,
@@ -149,6 +159,12 @@ public final class SkewPair {
         Math.max(0, reversed),
         !(reversed > 0),
         torque * teeth2 / teeth1 * forward);
+  }
+
+  private static Uncertain along(double normal, double helix) {
+    return helix == 0
+        ? Uncertain.absent("straight teeth do not advance along their shaft")
+        : new Uncertain(normal / Math.abs(StrictMath.sin(helix)), 0);
   }
 
   private static double efficiency(

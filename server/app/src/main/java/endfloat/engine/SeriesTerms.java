@@ -54,7 +54,8 @@ final class SeriesTerms {
       List<List<String>> kept = new ArrayList<>();
       List<Value> elements = new ArrayList<>();
       for (int i = 0; i < whole.size(); i++) {
-        Map<String, String> at = whole.labelsAt(i);
+        Map<String, String> at =
+            whole.axes().isEmpty() ? Map.of("place", Integer.toString(i + 1)) : whole.labelsAt(i);
         if (labels.entrySet().stream().allMatch(l -> l.getValue().equals(at.get(l.getKey())))) {
           kept.add(left.stream().map(at::get).toList());
           elements.add(whole.elements().get(i));

@@ -10,6 +10,9 @@ import java.util.Set;
 
 /** Greatest, mean and the like: of several values, or of one series over its stations. */
 final class Reductions {
+  /** A plain list has no axes; its elements are counted from 1 under this name. */
+  static final String PLACE = "place";
+
   private static final Set<BuiltIn> OF_SERIES_ONLY =
       Set.of(BuiltIn.SUM, BuiltIn.COUNT, BuiltIn.SD, BuiltIn.FIRST, BuiltIn.LAST);
 
@@ -135,7 +138,7 @@ final class Reductions {
           span,
           "There is no axis \"" + name + "\" in this series",
           series.axes().isEmpty()
-              ? "It is a plain list and has none"
+              ? "It is a plain list: write pick(x, place: 2)"
               : Nearest.wayOut(name, series.axes(), "It has " + String.join(", ", series.axes())));
     }
     return name;
@@ -213,6 +216,9 @@ final class Reductions {
           "Leave pick out");
     }
     Span name = argument.span();
+    if (series.axes().isEmpty() && axis.equals(PLACE)) {
+      return text(argument.value());
+    }
     axis(axis, new Span(name.line(), name.from(), name.from() + axis.length()), series);
     String label = text(argument.value());
     int place = series.axes().indexOf(axis);
@@ -243,6 +249,9 @@ final class Reductions {
       Operand of, Map<String, String> labels, Optional<String> stage, Expression.Call call) {
     if (!(of.kind() instanceof Kind.Series series)) {
       return of.kind();
+    }
+    if (series.axes().isEmpty() && labels.containsKey(PLACE)) {
+      return series.element();
     }
     Kind.Series all =
         stage.isPresent() ? new Kind.Series(series.element(), series.axes(), List.of()) : series;
