@@ -29,7 +29,7 @@ import java.util.Optional;
  * @param body the method behind it
  * @param partials exact derivatives: one row a QUANTITY or UNCERTAIN result, one column a QUANTITY
  *     argument
- * @param modelError half-width of the model's own error, NaN where not counted
+ * @param modelError half-widths of the model's own error, NaN where not counted
  */
 public record Calculation(
     String name,
@@ -63,10 +63,12 @@ public record Calculation(
     double[][] at(Object[] arguments);
   }
 
-  /** The model's own error. */
+  /**
+   * The model's own error: one root, with its half-width in each number of the results in order.
+   */
   @FunctionalInterface
   public interface ModelError {
-    double halfWidth(Object[] arguments);
+    double[] halfWidths(Object[] arguments);
   }
 
   /** Whether it gives a record of named results rather than one value. */

@@ -47,6 +47,10 @@ public final class HotBacklash {
    * shaft links, the working radii. Skew pair: the same, with the helix angle of the gear on which
    * the backlash is said.
    *
+   * <p>Moved bevel gears no longer match: their pitches at the heel differ by {@code 2π |s₁ sin δ₁
+   * cos δ₁/z₁ − s₂ sin δ₂ cos δ₂/z₂|}, and the free backlash by half of it either way over the
+   * tooth phase. Given the teeth, this enters the uncertainty.
+   *
    * @param coldBacklash at 20 degC, circumferential; for bevel gears at the heel
    * @param links lengths with material and temperature, each its own
    * @param pressureAngle α_n, normal
@@ -55,6 +59,8 @@ public final class HotBacklash {
    * @param helixAngle β, helix or spiral angle
    * @param endFloat1 free movement of gear 1 into mesh from its thrust face
    * @param endFloat2 free movement of gear 2 into mesh
+   * @param teeth1 z₁ of a bevel gear; with both, the mismatch of moved bevel gears is counted
+   * @param teeth2 z₂
    */
   @Calculates(
       source =
@@ -63,11 +69,12 @@ public final class HotBacklash {
       cautions = {
         "Below zero there is no backlash: the mesh is wedged. It is never a working clearance.",
         "First order in the movement; change of offset and of shaft angle are not covered.",
-        "The mismatch of a moved bevel member is not counted here; backlash_from_axial_shift counts it"
-            + " where its teeth are given.",
+        "Without the teeth the mismatch of moved bevel gears is not counted: up to an eighth of the"
+            + " change.",
         "One temperature for a whole block is an assumption; shafts on the oil side run hotter."
       },
-      terms = {"hot lash", "running backlash", "bevel", "spur", "warm", "thermal"})
+      terms = {"hot lash", "running backlash", "bevel", "spur", "warm", "thermal"},
+      modelError = "backlashHotError")
   public static Hot backlashHot(
       @In("mm") double coldBacklash,
       List<MeshLink> links,
@@ -76,7 +83,9 @@ public final class HotBacklash {
       @In("deg") @Range("1 deg .. 90 deg") @Default("90 deg") double pitchAngle2,
       @In("deg") @Range("-60 deg .. 60 deg") @Default("0 deg") double helixAngle,
       @In("mm") @Range(">= 0 mm") @Default("0 mm") double endFloat1,
-      @In("mm") @Range(">= 0 mm") @Default("0 mm") double endFloat2) {
+      @In("mm") @Range(">= 0 mm") @Default("0 mm") double endFloat2,
+      @In("1") @Range(">= 5") @Default(Default.NOT_GIVEN) double teeth1,
+      @In("1") @Range(">= 5") @Default(Default.NOT_GIVEN) double teeth2) {
     if (links.isEmpty()) {
       throw new RefusedException("no link is given: name what holds the gears in mesh");
     }
@@ -89,6 +98,31 @@ public final class HotBacklash {
     double least = hot - endFloat1 * rate1 - endFloat2 * rate2;
     State state = hot <= 0 ? State.WEDGED : least <= 0 ? State.GONE_WITHIN_END_FLOAT : State.CLEAR;
     return new Hot(movement1, movement2, change, hot, least, state);
+  }
+
+  /** Half-widths of the error of {@link #backlashHot}, in the order of its results. */
+  public static double[] backlashHotError(
+      double coldBacklash,
+      List<MeshLink> links,
+      double pressureAngle,
+      double pitchAngle1,
+      double pitchAngle2,
+      double helixAngle,
+      double endFloat1,
+      double endFloat2,
+      double teeth1,
+      double teeth2) {
+    double mismatch =
+        StrictMath.PI
+            * (pitchChange(movement(links, 1), pitchAngle1, teeth1)
+                - pitchChange(movement(links, 2), pitchAngle2, teeth2));
+    return new double[] {0, 0, mismatch, mismatch, mismatch};
+  }
+
+  /** A gear that did not move, or whose teeth run parallel to its shaft, has no mismatch. */
+  private static double pitchChange(double movement, double pitchAngle, double teeth) {
+    double change = movement * StrictMath.sin(2 * pitchAngle) / 2;
+    return Math.abs(change) < 1e-15 ? 0 : change / teeth;
   }
 
   private static double movement(List<MeshLink> links, int member) {

@@ -80,7 +80,7 @@ final class EntryWriter {
             String.valueOf(about.heavy()),
             "(a, progress) -> {\n      " + results.body(method, call) + "}",
             companion(method, about.partials(), "double[][]", "Partials", taken),
-            companion(method, about.modelError(), "double", "ModelError", taken))
+            modelError(method, about.modelError(), taken))
         + ")";
   }
 
@@ -142,6 +142,15 @@ final class EntryWriter {
       throw new DefinitionException(
           method, "no argument is in " + given.value() + ": nothing fixes the unit of the result");
     }
+  }
+
+  /** A scalar's error is one number, a record's one for each of its numbers. */
+  private String modelError(ExecutableElement method, String name, String taken) {
+    if (method.getAnnotation(In.class) == null) {
+      return companion(method, name, "double[]", "ModelError", taken);
+    }
+    return companion(method, name, "double", "ModelError", taken)
+        .replaceFirst("a -> (.*)\\)$", "a -> new double[] {$1})");
   }
 
   private String companion(

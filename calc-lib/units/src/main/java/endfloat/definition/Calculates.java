@@ -48,8 +48,9 @@ public @interface Calculates {
 
   /**
    * Name of a static method beside it with the same parameters that gives the half-width of the
-   * model's own error (SI, of the scalar result); NaN where it is not counted. It enters the
-   * uncertainty as an independent rectangular root.
+   * model's own error (SI): one number for a scalar result, an array with one for each number of a
+   * record; NaN where it is not counted. It enters the uncertainty as one independent rectangular
+   * root.
    */
   String modelError() default "";
 }

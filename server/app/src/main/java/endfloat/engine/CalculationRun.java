@@ -214,10 +214,7 @@ final class CalculationRun {
     if (calculation.modelError().isEmpty()) {
       return;
     }
-    double halfWidth = calculation.modelError().get().halfWidth(arguments.clone());
-    if (Double.isNaN(halfWidth) || halfWidth == 0) {
-      return;
-    }
+    double[] halfWidths = calculation.modelError().get().halfWidths(arguments.clone());
     Root root =
         new Root(
             "model:" + identity,
@@ -225,7 +222,11 @@ final class CalculationRun {
             calculation.name(),
             calculation.name() + ", error of its model, rectangular",
             Double.POSITIVE_INFINITY);
-    gradients[0] =
-        Gradient.combine(1, gradients[0], 1, Gradient.of(root, Math.abs(halfWidth) / ROOT_3));
+    for (int k = 0; k < halfWidths.length; k++) {
+      if (!Double.isNaN(halfWidths[k])) {
+        Gradient own = Gradient.of(root, halfWidths[k] / ROOT_3);
+        gradients[k] = Gradient.combine(1, gradients[k], 1, own);
+      }
+    }
   }
 }
