@@ -64,12 +64,9 @@ public final class Straightness {
       residuals[i] = heights[i] - meanHeight - slope * (places[i] - meanPlace);
     }
     double deviation = range(places, heights, slope);
-    return new Lines(
-        slope,
-        deviation,
-        range(places, heights, (heights[n - 1] - heights[0]) / run),
-        minimumZone(places, heights, slope, deviation / Math.abs(run)),
-        residuals);
+    double endPoint = range(places, heights, (heights[n - 1] - heights[0]) / run);
+    double zone = minimumZone(places, heights, slope, deviation / Math.abs(run));
+    return new Lines(slope, deviation, endPoint, Math.min(zone, endPoint), residuals);
   }
 
   private static double range(double[] places, double[] heights, double slope) {

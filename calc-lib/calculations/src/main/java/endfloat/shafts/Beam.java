@@ -149,14 +149,12 @@ public final class Beam {
             supports(nodes.length, left, right),
             forces,
             couples);
-    BeamLine.State leftEnd = beam.within(0, 0);
-    BeamLine.State rightEnd = beam.within(last - 1, nodes[last] - nodes[last - 1]);
-    Extreme deflection =
-        Extreme.of(
-            beam, (i, s) -> beam.within(i, s).deflection(), (i, s) -> beam.within(i, s).rise());
+    BeamState leftEnd = beam.within(0, 0);
+    BeamState rightEnd = beam.within(last - 1, nodes[last] - nodes[last - 1]);
+    Extreme deflection = Extreme.of(beam, (i, s) -> beam.within(i, s).deflection(), beam::rise);
     Extreme moment =
         Extreme.of(beam, (i, s) -> beam.within(i, s).moment(), (i, s) -> beam.within(i, s).shear());
-    BeamLine.State there = Double.isNaN(at) ? null : beam.at(inside("at", at, length));
+    BeamState there = Double.isNaN(at) ? null : beam.at(inside("at", at, length));
     return new Bent(
         asked(there == null ? Double.NaN : there.deflection()),
         asked(there == null ? Double.NaN : there.slope()),

@@ -1,6 +1,7 @@
 package endfloat.shafts;
 
 import endfloat.definition.RefusedException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -14,15 +15,14 @@ import org.apache.commons.math3.linear.SingularMatrixException;
  * shear stiffness is infinite.
  *
  * <p>Deflection y and load point the same way; slope is the turn of the section, θ = dy/dx − V/(k G
- * A); M is sagging, M = −E I dθ/dx; V = dM/dx. Each span is solved in closed form, so the values
- * are those of beam theory at every x, not only at nodes.
+ * A); M is sagging, M = −E I dθ/dx; V = dM/dx. The unknowns are the movements of supports and ends;
+ * between them each {@link Bay} is solved in closed form, so the values are those of beam theory at
+ * every x.
  */
 final class BeamLine {
   private final List<Span> spans;
   private final double[] nodes;
-  private final double[] movement;
-  private final double[] shearAtStart;
-  private final double[] momentAtStart;
+  private final BeamState[] starts;
   private final Support[] supports;
 
   /**
@@ -50,40 +50,63 @@ final class BeamLine {
   BeamLine(List<Span> spans, List<Support> supports, double[] forces, double[] couples) {
     this.spans = List.copyOf(spans);
     this.supports = supports.toArray(new Support[0]);
-    int count = spans.size() + 1;
-    nodes = new double[count];
+    nodes = new double[spans.size() + 1];
     for (int i = 0; i < spans.size(); i++) {
       nodes[i + 1] = nodes[i] + spans.get(i).length();
     }
-    movement = solve(forces, couples);
-    shearAtStart = new double[spans.size()];
-    momentAtStart = new double[spans.size()];
-    for (int i = 0; i < spans.size(); i++) {
-      double[] end = endForces(i);
-      shearAtStart[i] = -end[0];
-      momentAtStart[i] = end[1];
+    int[] ends = bayEnds();
+    List<Bay> bays = new ArrayList<>();
+    for (int b = 0; b + 1 < ends.length; b++) {
+      bays.add(new Bay(ends[b], ends[b + 1] - 1, this.spans, forces, couples));
+    }
+    double[] movement = solve(bays, ends, forces, couples);
+    starts = new BeamState[spans.size()];
+    for (int b = 0; b < bays.size(); b++) {
+      BeamState start =
+          bays.get(b)
+              .start(
+                  movement[2 * b], movement[2 * b + 1], movement[2 * b + 2], movement[2 * b + 3]);
+      bays.get(b).carried(start, starts);
     }
   }
 
-  private double[] solve(double[] forces, double[] couples) {
-    int size = 2 * nodes.length;
+  /** The ends of the beam and the nodes that something holds. */
+  private int[] bayEnds() {
+    List<Integer> ends = new ArrayList<>();
+    for (int n = 0; n < nodes.length; n++) {
+      Support support = supports[n];
+      if (n == 0
+          || n == nodes.length - 1
+          || support.stiffness() != 0
+          || support.tiltStiffness() != 0) {
+        ends.add(n);
+      }
+    }
+    return ends.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  private double[] solve(List<Bay> bays, int[] ends, double[] forces, double[] couples) {
+    int size = 2 * ends.length;
     RealMatrix stiffness = new Array2DRowRealMatrix(size, size);
     double[] load = new double[size];
-    for (int i = 0; i < spans.size(); i++) {
-      double[][] k = stiffnessOf(spans.get(i));
-      double[] q = spans.get(i).endLoads();
-      for (int r = 0; r < 4; r++) {
-        load[2 * i + r] += q[r];
-        for (int c = 0; c < 4; c++) {
-          stiffness.addToEntry(2 * i + r, 2 * i + c, k[r][c]);
+    for (int b = 0; b < bays.size(); b++) {
+      Bay bay = bays.get(b);
+      double[] held = bay.heldForces();
+      for (int c = 0; c < 4; c++) {
+        load[2 * b + c] -= held[c];
+        double[] column =
+            bay.endForces(c == 0 ? 1 : 0, c == 1 ? 1 : 0, c == 2 ? 1 : 0, c == 3 ? 1 : 0);
+        for (int r = 0; r < 4; r++) {
+          stiffness.addToEntry(2 * b + r, 2 * b + c, column[r]);
         }
       }
     }
-    for (int n = 0; n < nodes.length; n++) {
-      load[2 * n] += forces[n];
-      load[2 * n + 1] += couples[n];
-      hold(stiffness, load, 2 * n, supports[n].stiffness(), supports[n].offset());
-      hold(stiffness, load, 2 * n + 1, supports[n].tiltStiffness(), 0);
+    for (int e = 0; e < ends.length; e++) {
+      load[2 * e] += forces[ends[e]];
+      load[2 * e + 1] += couples[ends[e]];
+      Support support = supports[ends[e]];
+      hold(stiffness, load, 2 * e, support.stiffness(), support.offset());
+      hold(stiffness, load, 2 * e + 1, support.tiltStiffness(), 0);
     }
     return scaledSolution(stiffness, load);
   }
@@ -135,66 +158,21 @@ final class BeamLine {
     }
   }
 
-  private static double[][] stiffnessOf(Span span) {
-    double l = span.length();
-    double shearPart = 12 * span.bending() / (span.shear() * l * l);
-    double k = span.bending() / ((1 + shearPart) * l * l * l);
-    double a = 6 * l * k;
-    double near = (4 + shearPart) * l * l * k;
-    double far = (2 - shearPart) * l * l * k;
-    return new double[][] {
-      {12 * k, a, -12 * k, a}, {a, near, -a, far}, {-12 * k, -a, 12 * k, -a}, {a, far, -a, near}
-    };
-  }
-
-  private double[] endForces(int i) {
-    double[][] k = stiffnessOf(spans.get(i));
-    double[] q = spans.get(i).endLoads();
-    double[] end = new double[4];
-    for (int r = 0; r < 4; r++) {
-      for (int c = 0; c < 4; c++) {
-        end[r] += k[r][c] * movement[2 * i + c];
-      }
-      end[r] -= q[r];
-    }
-    return end;
-  }
-
-  double length() {
-    return nodes[nodes.length - 1];
-  }
-
   double[] nodes() {
     return nodes.clone();
   }
 
   /** Force of the support at a node, positive against the load [N]. */
   double reaction(int node, double force) {
-    return -supportBalance(node) + force;
+    double fromRight = node < spans.size() ? starts[node].shear() : 0;
+    double fromLeft = node > 0 ? within(node - 1, spans.get(node - 1).length()).shear() : 0;
+    return force - fromLeft + fromRight;
   }
-
-  private double supportBalance(int node) {
-    double sum = 0;
-    if (node < spans.size()) {
-      sum += endForces(node)[0];
-    }
-    if (node > 0) {
-      sum += endForces(node - 1)[2];
-    }
-    return sum;
-  }
-
-  /**
-   * What the beam does at one place.
-   *
-   * @param rise dy/dx: the slope of the section and the shear's own
-   */
-  record State(double deflection, double slope, double moment, double shear, double rise) {}
 
   /**
    * @param x from the left end, inside the beam [m]; at a node the span to its right is meant
    */
-  State at(double x) {
+  BeamState at(double x) {
     int i = spanAt(x);
     return within(i, x - nodes[i]);
   }
@@ -208,21 +186,13 @@ final class BeamLine {
   }
 
   /** State at a distance from the left end of a span. */
-  State within(int i, double s) {
-    Span span = spans.get(i);
-    double v = shearAtStart[i];
-    double m = momentAtStart[i];
-    double slopeFall = (m * s + v * s * s / 2 - span.loadIntegral(3, s)) / span.bending();
-    double sag = (m * s * s / 2 + v * s * s * s / 6 - span.loadIntegral(4, s)) / span.bending();
-    double sheared = span.isStiffInShear() ? 0 : (v * s - span.loadIntegral(2, s)) / span.shear();
-    double slope = movement[2 * i + 1] - slopeFall;
-    double shear = v - span.loadIntegral(1, s);
-    return new State(
-        movement[2 * i] + movement[2 * i + 1] * s - sag + sheared,
-        slope,
-        m + v * s - span.loadIntegral(2, s),
-        shear,
-        slope + (span.isStiffInShear() ? 0 : shear / span.shear()));
+  BeamState within(int i, double s) {
+    return starts[i].along(spans.get(i), s);
+  }
+
+  /** dy/dx at a distance from the left end of a span. */
+  double rise(int i, double s) {
+    return within(i, s).rise(spans.get(i));
   }
 
   int spanCount() {

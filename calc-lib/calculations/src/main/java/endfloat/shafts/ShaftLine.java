@@ -17,7 +17,7 @@ final class ShaftLine {
     onePlane = !shaft.bendsSideways();
   }
 
-  double[] at(double[] places, ToDoubleFunction<BeamLine.State> quantity) {
+  double[] at(double[] places, ToDoubleFunction<BeamState> quantity) {
     double[] values = new double[places.length];
     for (int i = 0; i < values.length; i++) {
       int span = front.spanAt(places[i]);
@@ -44,17 +44,18 @@ final class ShaftLine {
   Extreme greatestDeflection() {
     return Extreme.of(
         front,
-        both(BeamLine.State::deflection),
-        rise(BeamLine.State::deflection, BeamLine.State::rise));
+        both(BeamState::deflection),
+        (i, s) ->
+            front.within(i, s).deflection() * front.rise(i, s)
+                + side.within(i, s).deflection() * side.rise(i, s));
   }
 
   Extreme greatestMoment() {
-    return Extreme.of(
-        front, both(BeamLine.State::moment), rise(BeamLine.State::moment, BeamLine.State::shear));
+    return Extreme.of(front, both(BeamState::moment), rise(BeamState::moment, BeamState::shear));
   }
 
   Extreme greatestStress() {
-    return Extreme.of(front, this::stress, rise(BeamLine.State::moment, BeamLine.State::shear));
+    return Extreme.of(front, this::stress, rise(BeamState::moment, BeamState::shear));
   }
 
   double[] bearingCouples(List<Bearing> bearings) {
@@ -72,12 +73,12 @@ final class ShaftLine {
 
   private double stress(int span, double s) {
     Segment segment = shaft.segmentOf(span);
-    return Math.abs(both(BeamLine.State::moment).at(span, s))
+    return Math.abs(both(BeamState::moment).at(span, s))
         * segment.outer()
         / (2 * segment.secondMoment());
   }
 
-  private Extreme.Along both(ToDoubleFunction<BeamLine.State> quantity) {
+  private Extreme.Along both(ToDoubleFunction<BeamState> quantity) {
     if (onePlane) {
       return (i, s) -> quantity.applyAsDouble(front.within(i, s));
     }
@@ -88,10 +89,10 @@ final class ShaftLine {
 
   /** Of the square, which turns where the quantity itself turns. */
   private Extreme.Along rise(
-      ToDoubleFunction<BeamLine.State> quantity, ToDoubleFunction<BeamLine.State> derivative) {
+      ToDoubleFunction<BeamState> quantity, ToDoubleFunction<BeamState> derivative) {
     return (i, s) -> {
-      BeamLine.State a = front.within(i, s);
-      BeamLine.State b = side.within(i, s);
+      BeamState a = front.within(i, s);
+      BeamState b = side.within(i, s);
       return quantity.applyAsDouble(a) * derivative.applyAsDouble(a)
           + quantity.applyAsDouble(b) * derivative.applyAsDouble(b);
     };

@@ -26,29 +26,4 @@ record Span(double length, double bending, double shear, double loadStart, doubl
     }
     return steady + growing;
   }
-
-  /**
-   * Forces and couples on the nodes that do the same as the distributed load: those of the span
-   * with both ends clamped, turned round. Order: force left, couple left, force right, couple
-   * right.
-   */
-  double[] endLoads() {
-    if (loadStart == 0 && loadEnd == 0) {
-      return new double[4];
-    }
-    double give = isStiffInShear() ? 0 : bending / shear;
-    double l = length;
-    double turn = loadIntegral(3, l);
-    double sag = loadIntegral(4, l) - give * loadIntegral(2, l);
-    // no slope and no deflection at the right end give shear V and moment M at the left one:
-    // M l + V l²/2 = turn, M l²/2 + V (l³/6 − give l) = sag
-    double shearLeft = (sag - turn * l / 2) / (-l * l * l / 12 - give * l);
-    double momentLeft = turn / l - shearLeft * l / 2;
-    return new double[] {
-      shearLeft,
-      -momentLeft,
-      loadIntegral(1, l) - shearLeft,
-      momentLeft + shearLeft * l - loadIntegral(2, l)
-    };
-  }
 }

@@ -150,32 +150,27 @@ public final class SteppedShaft {
         reactions,
         reactionsSide,
         resultant(reactions, reactionsSide),
-        along(front, held, BeamLine.State::slope),
-        along(side, held, BeamLine.State::slope),
-        resultant(
-            along(front, held, BeamLine.State::slope), along(side, held, BeamLine.State::slope)),
+        along(front, held, BeamState::slope),
+        along(side, held, BeamState::slope),
+        resultant(along(front, held, BeamState::slope), along(side, held, BeamState::slope)),
         line.bearingCouples(bearings),
-        along(front, loaded, BeamLine.State::deflection),
-        along(side, loaded, BeamLine.State::deflection),
+        along(front, loaded, BeamState::deflection),
+        along(side, loaded, BeamState::deflection),
         resultant(
-            along(front, loaded, BeamLine.State::deflection),
-            along(side, loaded, BeamLine.State::deflection)),
-        along(front, loaded, BeamLine.State::slope),
-        along(side, loaded, BeamLine.State::slope),
+            along(front, loaded, BeamState::deflection),
+            along(side, loaded, BeamState::deflection)),
+        along(front, loaded, BeamState::slope),
+        along(side, loaded, BeamState::slope),
+        resultant(along(front, loaded, BeamState::slope), along(side, loaded, BeamState::slope)),
+        along(front, asked, BeamState::deflection),
+        along(side, asked, BeamState::deflection),
         resultant(
-            along(front, loaded, BeamLine.State::slope),
-            along(side, loaded, BeamLine.State::slope)),
-        along(front, asked, BeamLine.State::deflection),
-        along(side, asked, BeamLine.State::deflection),
-        resultant(
-            along(front, asked, BeamLine.State::deflection),
-            along(side, asked, BeamLine.State::deflection)),
-        along(front, asked, BeamLine.State::slope),
-        along(side, asked, BeamLine.State::slope),
-        resultant(
-            along(front, asked, BeamLine.State::slope), along(side, asked, BeamLine.State::slope)),
-        line.at(asked, BeamLine.State::moment),
-        line.at(asked, BeamLine.State::shear),
+            along(front, asked, BeamState::deflection), along(side, asked, BeamState::deflection)),
+        along(front, asked, BeamState::slope),
+        along(side, asked, BeamState::slope),
+        resultant(along(front, asked, BeamState::slope), along(side, asked, BeamState::slope)),
+        line.at(asked, BeamState::moment),
+        line.at(asked, BeamState::shear),
         line.stresses(asked),
         deflection.value(),
         deflection.at(),
@@ -197,7 +192,7 @@ public final class SteppedShaft {
   }
 
   private static double[] along(
-      BeamLine beam, double[] places, ToDoubleFunction<BeamLine.State> quantity) {
+      BeamLine beam, double[] places, ToDoubleFunction<BeamState> quantity) {
     double[] values = new double[places.length];
     for (int i = 0; i < values.length; i++) {
       values[i] = quantity.applyAsDouble(beam.at(places[i]));
