@@ -62,9 +62,9 @@ public final class Beam {
    * a force, a spread load and a couple anywhere: {@code E I y'' = −M}, solved exactly.
    *
    * <p>A cantilever is {@code left: "fixed", right: "free"}; a propped one {@code left: "fixed",
-   * right: "supported"}. The loads add up; where more are wanted, add the results of several calls,
-   * or take stepped_shaft for a round bar with overhangs. It holds for small slopes and for lengths
-   * above about ten depths, where shear adds little.
+   * right: "supported"}. The loads add up; further ones go into the lists. A bar that overhangs its
+   * supports is a stepped_shaft. It holds for small slopes and for lengths above about ten depths,
+   * where shear adds little.
    *
    * @param length L
    * @param left how the left end is held: free, supported, fixed or guided (moves but cannot turn)
@@ -85,6 +85,8 @@ public final class Beam {
    * @param couple M₀, at one place; positive raises the slope
    * @param coupleAt where the couple acts, from the left end
    * @param at x, place at which deflection, slope, moment, shear and stress are wanted
+   * @param loads further forces and couples, in the plane of the beam
+   * @param spreads further spread loads
    * @return the line at x, reactions, end values and greatest values
    * @throws RefusedException if the ends do not hold the beam, or no section is given
    */
@@ -125,27 +127,29 @@ public final class Beam {
       @In("mm") @Range("> 0 mm") @Default(Default.NOT_GIVEN) double spreadTo,
       @In("N.m") @Default("0 N.m") double couple,
       @In("mm") @Range(">= 0 mm") @Default("0 mm") double coupleAt,
-      @In("mm") @Range(">= 0 mm") @Default(Default.NOT_GIVEN) double at) {
+      @In("mm") @Range(">= 0 mm") @Default(Default.NOT_GIVEN) double at,
+      @Default("[]") List<ShaftLoad> loads,
+      @Default("[]") List<SpreadLoad> spreads) {
     BeamSection section =
         BeamSection.of(diameter, bore, width, depth, secondMoment, sectionModulus);
     double forcePlace = Double.isNaN(forceAt) ? length / 2 : inside("force_at", forceAt, length);
-    double couplePlace = inside("couple_at", coupleAt, length);
-    double spreadStops = Double.isNaN(spreadTo) ? length : inside("spread_to", spreadTo, length);
-    if (!(spreadStops > spreadFrom)) {
-      throw new RefusedException("The spread load begins before it ends, and on the beam.");
-    }
-    SpreadLoad load = new SpreadLoad(spread, spreadFrom, spreadStops, spreadEnd, 0);
-    TreeSet<Double> places =
-        new TreeSet<>(List.of(0.0, length, forcePlace, couplePlace, spreadFrom, spreadStops));
-    double[] nodes = Nodes.of(places, length);
+    double spreadStop = Double.isNaN(spreadTo) ? length : inside("spread_to", spreadTo, length);
+    List<ShaftLoad> all = new ArrayList<>(loads);
+    all.add(new ShaftLoad(forcePlace, force, 0, 0, 0, 0));
+    all.add(new ShaftLoad(inside("couple_at", coupleAt, length), 0, couple, 0, 0, 0));
+    List<SpreadLoad> allSpread = new ArrayList<>(spreads);
+    allSpread.add(new SpreadLoad(spread, spreadFrom, spreadStop, spreadEnd, 0));
+    double[] nodes = nodes(all, allSpread, length);
     int last = nodes.length - 1;
     double[] forces = new double[nodes.length];
     double[] couples = new double[nodes.length];
-    forces[Nodes.nearest(nodes, forcePlace)] = force;
-    couples[Nodes.nearest(nodes, couplePlace)] = couple;
+    for (ShaftLoad load : all) {
+      forces[Nodes.nearest(nodes, load.at())] += load.force(ShaftPlane.FORCE);
+      couples[Nodes.nearest(nodes, load.at())] += load.couple(ShaftPlane.FORCE);
+    }
     BeamLine beam =
         new BeamLine(
-            spans(nodes, load, modulus * section.secondMoment()),
+            spans(nodes, allSpread, modulus * section.secondMoment()),
             supports(nodes.length, left, right),
             forces,
             couples);
@@ -195,17 +199,35 @@ public final class Beam {
     return Math.min(place, length);
   }
 
-  private static List<Span> spans(double[] nodes, SpreadLoad load, double bending) {
+  private static double[] nodes(List<ShaftLoad> loads, List<SpreadLoad> spreads, double length) {
+    TreeSet<Double> places = new TreeSet<>(List.of(0.0, length));
+    for (ShaftLoad load : loads) {
+      if (load.side() != 0 || load.coupleSide() != 0 || load.direction() != 0) {
+        throw new RefusedException("A beam bends in one plane; stepped_shaft takes side loads.");
+      }
+      places.add(inside("a load", load.at(), length));
+    }
+    for (SpreadLoad load : spreads) {
+      if (!(load.to() > load.from())) {
+        throw new RefusedException("The spread load begins before it ends, and on the beam.");
+      }
+      places.add(inside("a spread load", load.from(), length));
+      places.add(inside("a spread load", load.to(), length));
+    }
+    return Nodes.of(places, length);
+  }
+
+  private static List<Span> spans(double[] nodes, List<SpreadLoad> spreads, double bending) {
     List<Span> spans = new ArrayList<>();
     for (int i = 0; i < nodes.length - 1; i++) {
       double middle = (nodes[i] + nodes[i + 1]) / 2;
-      spans.add(
-          new Span(
-              nodes[i + 1] - nodes[i],
-              bending,
-              Double.POSITIVE_INFINITY,
-              load.at(ShaftPlane.FORCE, nodes[i], middle),
-              load.at(ShaftPlane.FORCE, nodes[i + 1], middle)));
+      double start = 0;
+      double end = 0;
+      for (SpreadLoad load : spreads) {
+        start += load.at(ShaftPlane.FORCE, nodes[i], middle);
+        end += load.at(ShaftPlane.FORCE, nodes[i + 1], middle);
+      }
+      spans.add(new Span(nodes[i + 1] - nodes[i], bending, Double.POSITIVE_INFINITY, start, end));
     }
     return spans;
   }

@@ -23,8 +23,27 @@ class BeamTest {
       double coupleAt,
       double at) {
     return Beam.beam(
-        1, left, right, 200e9, NOT_GIVEN, 0, NOT_GIVEN, NOT_GIVEN, 1e-8, NOT_GIVEN, force, forceAt,
-        start, end, from, to, couple, coupleAt, at);
+        1,
+        left,
+        right,
+        200e9,
+        NOT_GIVEN,
+        0,
+        NOT_GIVEN,
+        NOT_GIVEN,
+        1e-8,
+        NOT_GIVEN,
+        force,
+        forceAt,
+        start,
+        end,
+        from,
+        to,
+        couple,
+        coupleAt,
+        at,
+        java.util.List.of(),
+        java.util.List.of());
   }
 
   @Property(tries = 200)
