@@ -50,10 +50,10 @@ public final class FitVerdict {
    * below them for journals. Limits themselves are within. A value outside the new limits on the
    * unworn side is rejected: too tight, or not the part.
    *
-   * @param measured value found
    * @param newLeast least value when new
    * @param newGreatest greatest value when new
    * @param worn permissible worn limit, beyond the new limits on the side of wear
+   * @param measured value found
    * @param uncertainty U, expanded uncertainty of the measured value
    * @return the verdict, whether it is proven, the wear left
    * @throws RefusedException if the limits are crossed, or the worn limit lies between them
@@ -69,10 +69,10 @@ public final class FitVerdict {
       },
       terms = {"schedule of fits", "table of limits", "service limit", "serviceable", "worn"})
   public static Standing fitVerdict(
-      @In("mm") double measured,
       @In("mm") double newLeast,
       @In("mm") double newGreatest,
       @In("mm") double worn,
+      @In("mm") double measured,
       @In("mm") @Range(">= 0 mm") @Default("0 mm") double uncertainty) {
     if (newLeast > newGreatest) {
       throw new RefusedException("new_least is above new_greatest; the limits are crossed");

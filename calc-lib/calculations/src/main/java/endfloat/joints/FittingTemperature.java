@@ -11,10 +11,14 @@ public final class FittingTemperature {
   private static final String SOURCE =
       "linear expansion, dT = (interference + clearance)/(alpha d): Shigley's Mechanical"
           + " Engineering Design, 9th ed., sections 3-16 and 3-17";
-  private static final String WARM =
+
+  /** Liquid nitrogen, the coldest that a workshop has [K]. */
+  static final double NITROGEN = 77.15;
+
+  static final String WARM =
       "Above about 150 degC tempered steels lose hardness, above about 120 to 150 degC age-hardened"
           + " aluminium alloys: keep below the tempering or ageing temperature of the part.";
-  private static final String COLD =
+  static final String COLD =
       "Dry ice (-78.5 degC) and liquid nitrogen (-196 degC) burn and displace air; many steels and"
           + " irons are brittle when cold: do not strike the part.";
 
@@ -137,7 +141,7 @@ public final class FittingTemperature {
       @In("mm") @Range(">= 0 mm") double clearance,
       @In("1/K") @Range("> 0 1/K") double expansionShaft) {
     double temperature = 293.15 - (interference + clearance) / (expansionShaft * diameter);
-    if (temperature < 77.15) {
+    if (temperature < NITROGEN) {
       throw new RefusedException(
           "cooling alone cannot do it: the shaft would have to be colder than liquid nitrogen"
               + " (-196 degC); heat the hub as well, with heat_to_fit");

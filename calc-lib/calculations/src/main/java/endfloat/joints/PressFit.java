@@ -5,6 +5,7 @@ import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
+import endfloat.units.Uncertain;
 
 /**
  * A hub pressed or shrunk on a shaft, or a bush in a housing (the housing is the hub then, the bush
@@ -36,6 +37,8 @@ public final class PressFit {
    *     flattened; negative means a clearance
    * @param pressureHot pressure at those temperatures; 0 where the parts have come free
    * @param torqueHot torque at which the joint slips hot
+   * @param heatHubTo temperature of the hub at which it slips over a shaft at 20 degC
+   * @param coolShaftTo temperature of the shaft at which it slips into a hub at 20 degC
    */
   public record Joint(
       @In("mm") double effectiveInterference,
@@ -46,15 +49,17 @@ public final class PressFit {
       @In("MPa") double hubEquivalent,
       @In("MPa") double shaftHoopInterface,
       @In("MPa") double shaftHoopBore,
-      @In("kN") double pushOutForce,
-      @In("N.m") double torque,
+      @In("kN") Uncertain pushOutForce,
+      @In("N.m") Uncertain torque,
       @In("mm") double jointDiameter,
       @In("mm") double hubOutsideAfter,
       @In("mm") double shaftBoreAfter,
       @In("mm") double boreReduction,
       @In("mm") double interferenceHot,
       @In("MPa") double pressureHot,
-      @In("N.m") double torqueHot) {}
+      @In("N.m") Uncertain torqueHot,
+      @In("degC") Uncertain heatHubTo,
+      @In("degC") Uncertain coolShaftTo) {}
 
   /**
    * Pressure, stresses, holding force, torque and sizes of a press or shrink fit.
@@ -69,7 +74,7 @@ public final class PressFit {
    * @param diameter d, nominal diameter of the joint
    * @param interference shaft less bore, diametral, as measured at 20 degC
    * @param hubOutside D, outside diameter of the hub or housing
-   * @param length L, length of the joint
+   * @param length L, length of the joint; needed for force and torque
    * @param modulusHub E_h, modulus of elasticity of the hub
    * @param poissonHub ν_h, Poisson's ratio of the hub
    * @param modulusShaft E_s, modulus of elasticity of the shaft or bush
@@ -82,6 +87,8 @@ public final class PressFit {
    * @param expansionShaft α_s, likewise
    * @param temperatureHub of the hub, uniform
    * @param temperatureShaft of the shaft, uniform
+   * @param fittingClearance diametral clearance wanted while fitting; not given = 0.001 of the
+   *     diameter, common practice
    * @return the joint cold and hot
    * @throws RefusedException if the diameters are not b &lt; d &lt; D, or expansions are missing
    */
@@ -96,14 +103,16 @@ public final class PressFit {
             + " the way of assembly alter it.",
         "Ends of the hub and shoulders raise the stress beyond these values; speed lowers the"
             + " pressure: neither is counted.",
-        "Hot, the moduli are those of the cold parts and each part has one temperature."
+        "Hot, the moduli are those of the cold parts and each part has one temperature.",
+        FittingTemperature.WARM,
+        FittingTemperature.COLD
       },
       terms = {"shrink fit", "interference fit", "force fit", "bush", "bushing", "liner", "Lamé"})
   public static Joint pressFit(
       @In("mm") @Range("> 0 mm") double diameter,
       @In("mm") @Range(">= 0 mm") double interference,
       @In("mm") @Range("> 0 mm") double hubOutside,
-      @In("mm") @Range("> 0 mm") double length,
+      @In("mm") @Range("> 0 mm") @Default(Default.NOT_GIVEN) double length,
       @In("GPa") @Range("> 0 GPa") double modulusHub,
       @In("1") @Range("0 .. 0.5") double poissonHub,
       @In("GPa") @Range("> 0 GPa") double modulusShaft,
@@ -115,7 +124,8 @@ public final class PressFit {
       @In("1/K") @Default(Default.NOT_GIVEN) double expansionHub,
       @In("1/K") @Default(Default.NOT_GIVEN) double expansionShaft,
       @In("degC") @Default("20 degC") double temperatureHub,
-      @In("degC") @Default("20 degC") double temperatureShaft) {
+      @In("degC") @Default("20 degC") double temperatureShaft,
+      @In("mm") @Range(">= 0 mm") @Default(Default.NOT_GIVEN) double fittingClearance) {
     if (!(hubOutside > diameter)) {
       throw new RefusedException(
           "hub_outside must be larger than the diameter of the joint, or there is no ring to hold");
@@ -150,15 +160,45 @@ public final class PressFit {
         StrictMath.sqrt(hubHoop * hubHoop + hubHoop * pressure + pressure * pressure),
         -pressure * core,
         shaftBore == 0 ? -pressure : -2 * pressure * d2 / (d2 - bore2),
-        holding * pressure,
-        holding * pressure * diameter / 2,
+        held(holding * pressure),
+        held(holding * pressure * diameter / 2),
         diameter * (1 + pressure * (ring + poissonHub) / modulusHub),
         hubOutside + 2 * pressure * d2 * hubOutside / (modulusHub * (outside2 - d2)),
         shaftBore - closing,
         closing,
         hot,
         pressureHot,
-        holding * pressureHot * diameter / 2);
+        held(holding * pressureHot * diameter / 2),
+        heat(diameter, interference, fittingClearance, expansionHub),
+        cool(diameter, interference, fittingClearance, expansionShaft));
+  }
+
+  private static Uncertain heat(
+      double diameter, double interference, double clearance, double expansion) {
+    if (!(expansion > 0)) {
+      return Uncertain.absent("give expansion_hub to have the temperature to heat to");
+    }
+    double open = Double.isNaN(clearance) ? diameter / 1000 : clearance;
+    return new Uncertain(AMBIENT + (interference + open) / (expansion * diameter), 0);
+  }
+
+  private static Uncertain cool(
+      double diameter, double interference, double clearance, double expansion) {
+    if (!(expansion > 0)) {
+      return Uncertain.absent("give expansion_shaft to have the temperature to cool to");
+    }
+    double open = Double.isNaN(clearance) ? diameter / 1000 : clearance;
+    double temperature = AMBIENT - (interference + open) / (expansion * diameter);
+    return temperature < FittingTemperature.NITROGEN
+        ? Uncertain.absent(
+            "cooling alone cannot do it: colder than liquid nitrogen; heat the hub as well")
+        : new Uncertain(temperature, 0);
+  }
+
+  private static Uncertain held(double value) {
+    return Double.isNaN(value)
+        ? Uncertain.absent("force and torque need the length of the joint: give length")
+        : new Uncertain(value, 0);
   }
 
   private static double growth(String name, double expansion, double temperature) {

@@ -97,33 +97,36 @@ public final class BearingPanel {
   }
 
   /**
-   * How far a panel lets a shaft move along its axis: (F_thrust + F_coupling)/k_z.
+   * How far a panel lets a shaft move along its axis: (F + F_coupling)/k_z.
    *
    * <p>Positive away from the apex of the mesh behind it, when the forces are given so.
    *
-   * @param thrust of the gears on the shaft, positive away from the apex
-   * @param coupling axial force of the coupling, positive away from the apex
+   * @param force thrust of the gears on the shaft, positive away from the apex
    * @param stiffness k_z, of the panel; measured if it can be
+   * @param coupling axial force of the coupling, positive away from the apex
    * @return axial movement of the shaft
    */
   @Calculates(
       source = "definition of stiffness",
-      cautions =
-          "A coupling that sticks can hold any force up to its bound, either way: give both ends of the interval.",
+      cautions = {
+        "A coupling that sticks can hold any force up to its bound, either way: give both ends of the interval.",
+        "Joints that gap under load make a panel softer the harder it is pushed."
+      },
       terms = {"panel deflection", "end wall gives way"},
       partials = "axialOpeningPartials")
-  @TypesetAs("(thrust + coupling) / stiffness")
+  @TypesetAs("(force + coupling) / stiffness")
   @In("mm")
   public static double axialOpening(
-      @In("N") double thrust,
-      @In("N") @Default("0 N") double coupling,
-      @In("N/mm") @Range("> 0 N/mm") double stiffness) {
-    return (thrust + coupling) / stiffness;
+      @In("N") double force,
+      @In("N/mm") @Range("> 0 N/mm") double stiffness,
+      @In("N") @Default("0 N") double coupling) {
+    return (force + coupling) / stiffness;
   }
 
-  public static double[][] axialOpeningPartials(double thrust, double coupling, double stiffness) {
+  /** Of {@link #axialOpening}. */
+  public static double[][] axialOpeningPartials(double force, double stiffness, double coupling) {
     return new double[][] {
-      {1 / stiffness, 1 / stiffness, -(thrust + coupling) / (stiffness * stiffness)}
+      {1 / stiffness, -(force + coupling) / (stiffness * stiffness), 1 / stiffness}
     };
   }
 }

@@ -104,7 +104,7 @@ public final class FitSchedule {
     }
     try {
       return OptionalDouble.of(
-          FitVerdict.fitVerdict(figure.get().si(), limits.low(), limits.high(), wornLimit, 0)
+          FitVerdict.fitVerdict(limits.low(), limits.high(), wornLimit, figure.get().si(), 0)
               .used());
     } catch (RefusedException e) {
       return OptionalDouble.empty();
