@@ -80,6 +80,11 @@ final class ArgumentKinds {
       Expression.Argument argument,
       Map<String, Operand> variables) {
     Operand operand = checking.operand(argument.value());
+    // one value is a list of one
+    if (parameter.form() == Parameter.Form.LIST
+        && (operand.kind() instanceof Kind.Quantity || Kinds.isTemperature(operand.kind()))) {
+      return quantity(call, parameter, operand, variables);
+    }
     if (!(operand.kind() instanceof Kind.Series series)) {
       throw new KindException(
           argument.value().span(),
