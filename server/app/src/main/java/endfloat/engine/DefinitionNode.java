@@ -3,8 +3,15 @@ package endfloat.engine;
 import endfloat.engine.Value.Scalar;
 import endfloat.working.Checked;
 import endfloat.working.Expression;
+import endfloat.working.Kind;
 import endfloat.working.Line;
+import endfloat.working.References;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A line that gives a name its value, or solves for it. */
 final class DefinitionNode extends LineNode {
@@ -64,11 +71,46 @@ final class DefinitionNode extends LineNode {
   }
 
   /** Names that a solve is for; none for any other line. */
-  java.util.List<String> unknowns() {
+  List<String> unknowns() {
     return definition()
         .solve()
         .map(s -> s.unknowns().stream().map(Line.Unknown::name).toList())
-        .orElse(java.util.List.of());
+        .orElse(List.of());
+  }
+
+  /** Slots of the names that a solve is for. */
+  Set<Slot> unknownSlots() {
+    Set<Slot> slots = new LinkedHashSet<>(List.of(seeks()));
+    List<String> unknowns = unknowns();
+    if (unknowns.contains(name())) {
+      slots.add(giving());
+    }
+    for (Slot read : reads()) {
+      if (unknowns.contains(read.name())) {
+        slots.add(read);
+      }
+    }
+    return slots;
+  }
+
+  /** What the brackets of a solve read. */
+  List<Slot> bracketReads() {
+    Set<String> names = new HashSet<>();
+    for (Line.Unknown unknown : definition().solve().map(Line.Solve::unknowns).orElse(List.of())) {
+      names.addAll(References.of(unknown.low()));
+      names.addAll(References.of(unknown.high()));
+    }
+    return Arrays.stream(reads()).filter(read -> names.contains(read.name())).toList();
+  }
+
+  @Override
+  boolean ready(ValueGraph graph) {
+    Optional<Kind> kind = circle() == null ? Optional.empty() : graph.bracket(definition());
+    if (kind.isEmpty()) {
+      return true;
+    }
+    found(kind.get(), endfloat.working.KindChecker.unit(definition()).orElse(null), List.of());
+    return circle().prepare(this, graph);
   }
 
   /** Units of the fields of a record of results, where the calculation names them. */

@@ -207,9 +207,17 @@ final class FigureMaker {
                   + ", "
                   + names.get(0)
                   + ".",
-          "Give one of them a value of its own, or solve for it.");
+          solvesOf(node) > 1
+              ? "Solve for all of them in one line, with an equation for each."
+              : "Give one of them a value of its own, or solve for it.");
     }
     return node.problem() == null ? null : placed(node, node.problem());
+  }
+
+  private static long solvesOf(Node node) {
+    return node.cycle().stream()
+        .filter(s -> s.giver() instanceof DefinitionNode definition && definition.isSolved())
+        .count();
   }
 
   private String place(Node node) {
@@ -219,10 +227,10 @@ final class FigureMaker {
   /** The lines at whose repair the wait ends. */
   private List<Figure.Waiting> waitingOn(Node start) {
     Set<Figure.Waiting> found = new LinkedHashSet<>();
-    Set<Node> seen = new HashSet<>();
+    Set<Node> seen = new HashSet<>(Set.of(start));
     ArrayDeque<Node> next = new ArrayDeque<>(List.of(start));
     while (!next.isEmpty()) {
-      for (Slot read : next.poll().reads()) {
+      for (Slot read : awaited(next.poll())) {
         for (Node giver : read.givers()) {
           boolean done = read.isFresh() || !seen.add(giver);
           if (!done && giver.state() == Figure.State.WAITING && giver.problem() == null) {
@@ -236,6 +244,16 @@ final class FigureMaker {
       }
     }
     return found.stream().sorted(BY_PLACE).toList();
+  }
+
+  private static List<Slot> awaited(Node node) {
+    List<Slot> all = new ArrayList<>(List.of(node.reads()));
+    for (Slot sought : node.seeks()) {
+      if (sought.kind() == null) {
+        all.add(sought);
+      }
+    }
+    return all;
   }
 
   /** All that is wrong or worth a hint with the nodes of a clause. */

@@ -4,6 +4,7 @@ import endfloat.units.Unit;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -20,8 +21,13 @@ abstract class Node {
   private boolean unchecked = true;
   private List<Slot> cycle = List.of();
   private Slot[] reads = {};
+  private Slot[] seeks = {};
+  private SolvedCircle circle;
   private Slot giving;
   private FieldPlaces fields;
+
+  private Kind kindTold;
+  private Unit unitTold;
 
   private Figure.State state = Figure.State.WAITING;
   private Kind kind;
@@ -127,6 +133,61 @@ abstract class Node {
     reads = slots;
   }
 
+  /** Names of others that it solves for; their kinds must be known, not their values. */
+  Slot[] seeks() {
+    return seeks;
+  }
+
+  void seeks(Slot[] slots) {
+    seeks = slots;
+  }
+
+  /** The circle that it closes as a solve; null for none. */
+  SolvedCircle circle() {
+    return circle;
+  }
+
+  void circle(SolvedCircle closed) {
+    circle = closed;
+  }
+
+  /** Whether another is in the circle that this one closes, so that it comes after this one. */
+  boolean leads(Node other) {
+    return circle != null && (other == this || circle.holds(other));
+  }
+
+  /** What its value rests on: the lines of a circle that it closes are a matter of its own. */
+  List<Slot> feeds() {
+    return circle != null ? circle.needs() : Arrays.asList(reads);
+  }
+
+  /** Those that must come before it. */
+  List<Node> restsOn() {
+    List<Node> rests = new ArrayList<>(reads.length + seeks.length);
+    for (Slot read : reads) {
+      if (read.giver() != null) {
+        rests.add(read.giver());
+      }
+    }
+    for (Slot sought : seeks) {
+      if (sought.giver() != null) {
+        rests.add(sought.giver());
+      }
+    }
+    return rests;
+  }
+
+  int countRests() {
+    int count = 0;
+    for (Slot read : reads) {
+      count += read.giver() == null ? 0 : 1;
+    }
+    for (Slot sought : seeks) {
+      count += sought.giver() == null ? 0 : 1;
+    }
+    return count;
+  }
+
   Figure.State state() {
     return state;
   }
@@ -160,6 +221,8 @@ abstract class Node {
   void inherit(Node old) {
     kind = old.kind;
     unit = old.unit;
+    kindTold = old.kindTold;
+    unitTold = old.unitTold;
     state = old.state;
     value = old.value;
     problem = old.problem;
@@ -175,13 +238,16 @@ abstract class Node {
 
   /** Brings it up to date; tells what has changed. */
   Change update(ValueGraph graph) {
-    Kind kindBefore = kind;
-    Unit unitBefore = unit;
+    // told, not found: a solve may have had the kinds of its circle found before their turn
+    Kind kindBefore = kindTold;
+    Unit unitBefore = unitTold;
     Figure.State stateBefore = state;
     Value valueBefore = value;
     LineProblem problemBefore = problem;
     List<LineProblem> hintsBefore = hints;
     boolean other = refresh(graph);
+    kindTold = kind;
+    unitTold = unit;
     boolean sameKind = Objects.equals(kindBefore, kind);
     boolean sameUnit = unitBefore == unit || Objects.equals(unitBefore, unit);
     boolean sameValue =
@@ -218,11 +284,19 @@ abstract class Node {
       unit = null;
       return false;
     }
-    if (unchecked) {
-      if (!graph.kindsKnown(reads)) {
+    if (unchecked || (circle != null && circle.isUnchecked())) {
+      unchecked = true;
+      if (!kindsKnown(graph)) {
         stop(Figure.State.WAITING, null);
         kind = null;
         unit = null;
+        if (circle != null) {
+          circle.uncheck();
+        }
+        return false;
+      }
+      if (!ready(graph)) {
+        stop(Figure.State.WAITING, null);
         return false;
       }
       try {
@@ -232,16 +306,59 @@ abstract class Node {
         kind = null;
         unit = null;
         stop(Figure.State.ERROR, e.problem());
+        if (circle != null) {
+          circle.uncheck();
+        }
         return false;
       }
     }
-    for (Slot read : reads) {
-      if (!read.isFresh()) {
-        stop(Figure.State.WAITING, null);
-        return false;
-      }
+    if (!isFed()) {
+      stop(Figure.State.WAITING, null);
+      return false;
     }
     return compute(graph);
+  }
+
+  private boolean kindsKnown(ValueGraph graph) {
+    return circle != null
+        ? graph.kindsKnown(circle.needs())
+        : graph.kindsKnown(reads) && graph.kindsKnown(seeks);
+  }
+
+  /** Whether all that it reads has a value. */
+  private boolean isFed() {
+    for (Slot read : feeds()) {
+      if (!read.isFresh()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Before its check: finds what the lines of its circle mean, where it closes one.
+   *
+   * @return whether it can be checked
+   */
+  boolean ready(ValueGraph graph) {
+    return true;
+  }
+
+  /** Finds its kind before its turn, if it has one. */
+  void prepare(ValueGraph graph) {
+    kind = null;
+    unit = null;
+    if (graph.isDoubled(this) || !cycle.isEmpty() || !kindsKnown(graph)) {
+      return;
+    }
+    try {
+      check(graph);
+      unchecked = false;
+    } catch (LineFailure e) {
+      // its own turn says what is wrong
+      kind = null;
+      unit = null;
+    }
   }
 
   private boolean compute(ValueGraph graph) {

@@ -23,93 +23,111 @@ final class Order {
     ArrayDeque<Node> ready = new ArrayDeque<>();
     for (Node node : nodes) {
       node.cycle(List.of());
-      int count = 0;
-      for (Slot read : node.reads()) {
-        count += read.givers().size();
-      }
+      node.circle(null);
+      int count = node.countRests();
       open.put(node, count);
       if (count == 0) {
         ready.add(node);
       }
     }
-    drain(open, ready);
-    if (ordered.size() < nodes.size()) {
-      cycles(nodes, open, ready);
-      drain(open, ready);
-    }
-  }
-
-  private void drain(java.util.Map<Node, Integer> open, ArrayDeque<Node> ready) {
     while (!ready.isEmpty()) {
-      place(ready.poll(), open, ready);
+      Node node = ready.poll();
+      place(node);
+      open.remove(node);
+      follow(node, open, ready);
+    }
+    if (ordered.size() < nodes.size()) {
+      List<Node> left = new ArrayList<>();
+      nodes.stream().filter(open::containsKey).forEach(left::add);
+      arrange(left);
     }
   }
 
-  private void place(Node node, java.util.Map<Node, Integer> open, ArrayDeque<Node> ready) {
+  private void place(Node node) {
     node.rank(ordered.size());
     ordered.add(node);
-    open.remove(node);
-    if (node.giving() == null) {
+  }
+
+  private static void follow(Node node, java.util.Map<Node, Integer> open, ArrayDeque<Node> ready) {
+    // a name given twice has no value, whatever its givers come to: nobody waits for them
+    if (node.giving() == null || node.giving().giver() == null) {
       return;
     }
     for (Node reader : node.giving().readers()) {
-      Integer left = open.get(reader);
-      if (left != null) {
-        open.put(reader, left - 1);
-        if (left == 1) {
-          ready.add(reader);
-        }
+      follow(reader, open, ready, open.get(reader));
+    }
+    for (Node seeker : node.giving().seekers()) {
+      follow(seeker, open, ready, open.get(seeker));
+    }
+  }
+
+  private static void follow(
+      Node reader, java.util.Map<Node, Integer> open, ArrayDeque<Node> ready, Integer left) {
+    if (left != null) {
+      open.put(reader, left - 1);
+      if (left == 1) {
+        ready.add(reader);
       }
     }
   }
 
-  /** Of what is left some nodes are in a cycle; the rest comes after those. */
-  private void cycles(
-      Collection<Node> nodes, java.util.Map<Node, Integer> open, ArrayDeque<Node> ready) {
-    List<Node> cyclic = new ArrayList<>();
-    for (Node node : nodes) {
-      if (open.containsKey(node) && node.giving() != null) {
-        node.cycle(cycle(node));
-        if (!node.cycle().isEmpty()) {
-          cyclic.add(node);
-        }
+  /** What is left is in a circle, or rests on one. */
+  private void arrange(List<Node> left) {
+    for (List<Node> part : Components.of(left)) {
+      DefinitionNode solve = isCircle(part) ? SolvedCircle.closing(part) : null;
+      if (solve == null) {
+        end(part);
+        continue;
       }
-    }
-    cyclic.forEach(open::remove);
-    for (Node node : cyclic) {
-      place(node, open, ready);
+      place(solve);
+      List<Node> members = new ArrayList<>();
+      for (List<Node> inner : Components.of(SolvedCircle.without(solve, part))) {
+        end(inner);
+        members.addAll(inner);
+      }
+      solve.circle(SolvedCircle.of(solve, members));
     }
   }
 
-  /** The shortest way from a node through what it reads back to itself; empty for none. */
-  private static List<Slot> cycle(Node start) {
-    java.util.Map<Slot, Slot> from = new java.util.HashMap<>();
-    ArrayDeque<Slot> next = new ArrayDeque<>();
-    Set<Slot> seen = new HashSet<>();
-    next.add(start.giving());
+  /** Places a node, or the nodes of a circle that nothing closes. */
+  private void end(List<Node> part) {
+    if (isCircle(part)) {
+      part.forEach(node -> node.cycle(cycle(node, new HashSet<>(part))));
+    }
+    part.forEach(this::place);
+  }
+
+  static boolean isCircle(List<Node> component) {
+    Node first = component.get(0);
+    return component.size() > 1 || first.restsOn().contains(first);
+  }
+
+  /** The shortest way from a node through what it rests on back to itself. */
+  private static List<Slot> cycle(Node start, Set<Node> within) {
+    java.util.Map<Node, Node> from = new java.util.HashMap<>();
+    ArrayDeque<Node> next = new ArrayDeque<>();
+    next.add(start);
     while (!next.isEmpty()) {
-      Slot slot = next.poll();
-      for (Node giver : slot.givers()) {
-        for (Slot read : giver.reads()) {
-          if (read == start.giving()) {
-            return way(slot, from, start.giving());
-          }
-          if (seen.add(read)) {
-            from.put(read, slot);
-            next.add(read);
-          }
+      Node node = next.poll();
+      for (Node rest : node.restsOn()) {
+        if (rest == start) {
+          return way(node, from, start);
+        }
+        if (within.contains(rest) && !from.containsKey(rest)) {
+          from.put(rest, node);
+          next.add(rest);
         }
       }
     }
-    return List.of();
+    throw new IllegalStateException("no circle through " + start.name());
   }
 
-  private static List<Slot> way(Slot last, java.util.Map<Slot, Slot> from, Slot start) {
+  private static List<Slot> way(Node last, java.util.Map<Node, Node> from, Node start) {
     List<Slot> way = new ArrayList<>();
-    for (Slot slot = last; slot != start; slot = from.get(slot)) {
-      way.add(0, slot);
+    for (Node node = last; node != start; node = from.get(node)) {
+      way.add(0, node.giving());
     }
-    way.add(0, start);
+    way.add(0, start.giving());
     return way;
   }
 }

@@ -14,6 +14,7 @@ final class Slot {
   private Node only;
   private final Set<Node> readers = new LinkedHashSet<>();
   private final Set<Node> watchers = new LinkedHashSet<>(2);
+  private final Set<Node> seekers = new LinkedHashSet<>(2);
   private Node[] inARow;
 
   Slot(String name) {
@@ -60,6 +61,11 @@ final class Slot {
   void removeReader(Node node) {
     readers.remove(node);
     inARow = null;
+  }
+
+  /** Solves that are for this name without giving it: they ask for its kind, not its value. */
+  Set<Node> seekers() {
+    return seekers;
   }
 
   /** Solves that work this value out anew, so that a change of any kind concerns them. */

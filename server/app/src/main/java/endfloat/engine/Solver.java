@@ -7,10 +7,7 @@ import endfloat.working.Checked;
 import endfloat.working.Kind;
 import endfloat.working.Span;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * {@code solve a = b for x between low and high}. The unknown is a name of its own, or an input of
@@ -22,7 +19,7 @@ final class Solver {
   /** Seed of an unknown's own root, of its bracket: small, so that differences stay inside it. */
   private static final double SEED = 1e-4;
 
-  private final Node node;
+  private final DefinitionNode node;
   private final Span span;
   private final List<Sides> equations = new ArrayList<>();
   private final List<Sought> unknowns = new ArrayList<>();
@@ -136,7 +133,7 @@ final class Solver {
 
     private Trial(Frame frame, double[] low, double[] high) {
       overlay = new Overlay(frame);
-      between = between();
+      between = Between.of(node);
       seeds = new double[low.length];
       for (int i = 0; i < seeds.length; i++) {
         seeds[i] = SEED * (high[i] - low[i]);
@@ -151,7 +148,7 @@ final class Solver {
         overlay.put(sought.slot(), new Scalar(x[i], seed));
       }
       for (Node needed : between) {
-        overlay.put(needed.giving(), needed.evaluate(overlay));
+        overlay.put(needed.giving(), tried(needed));
       }
       Scalar[] differences = new Scalar[equations.size()];
       for (int i = 0; i < differences.length; i++) {
@@ -159,6 +156,18 @@ final class Solver {
         differences[i] = Functions.subtract(span, side(sides.left()), side(sides.right()));
       }
       return differences;
+    }
+
+    /** A failure in another line is told of in this one, whose error it becomes. */
+    private Value tried(Node needed) {
+      try {
+        return needed.evaluate(overlay);
+      } catch (LineFailure e) {
+        throw new LineFailure(
+            span,
+            "On the way, " + needed.name() + " has no value: " + e.problem().message(),
+            "Bring the ends closer to the answer, or see to the line of " + needed.name() + ".");
+      }
     }
 
     private Scalar side(Term side) {
@@ -187,29 +196,5 @@ final class Solver {
       }
       return rest;
     }
-  }
-
-  /** What lies between the unknowns and the equations, each after what it reads. */
-  private List<Node> between() {
-    List<Node> upstream = new ArrayList<>();
-    for (Slot slot : Wiring.upstream(node)) {
-      if (slot.giver() != null) {
-        upstream.add(slot.giver());
-      }
-    }
-    upstream.sort(Comparator.comparingInt(Node::rank));
-    Set<Slot> moving = new HashSet<>();
-    unknowns.forEach(unknown -> moving.add(unknown.slot()));
-    List<Node> between = new ArrayList<>();
-    for (Node needed : upstream) {
-      boolean moves = false;
-      for (Slot read : needed.reads()) {
-        moves |= moving.contains(read);
-      }
-      if (moves && moving.add(needed.giving())) {
-        between.add(needed);
-      }
-    }
-    return between;
   }
 }

@@ -205,6 +205,9 @@ public final class ValueGraph {
       if (change != Node.Change.NONE) {
         spread(node, change);
       }
+      if (node.circle() != null) {
+        node.circle().members().forEach(member -> dirty.add(member.giver().rank()));
+      }
     }
   }
 
@@ -215,17 +218,23 @@ public final class ValueGraph {
       return;
     }
     for (Node reader : slot.readers()) {
-      if (change == Node.Change.KIND) {
-        reader.uncheck();
-      }
-      dirty.add(reader.rank());
+      pass(node, change, reader);
     }
     for (Node watcher : slot.watchers()) {
-      if (change == Node.Change.KIND) {
-        watcher.uncheck();
-      }
-      dirty.add(watcher.rank());
+      pass(node, change, watcher);
     }
+  }
+
+  /** A solve comes before the lines of its circle and does not follow from them. */
+  private void pass(Node node, Node.Change change, Node reader) {
+    if (reader.leads(node)) {
+      return;
+    }
+    // what a solve has found out before their turn stands
+    if (change == Node.Change.KIND && !node.leads(reader)) {
+      reader.uncheck();
+    }
+    dirty.add(reader.rank());
   }
 
   /** Takes up the correlations; whether anything must be worked out again for them. */
@@ -275,6 +284,11 @@ public final class ValueGraph {
     return wiring.slots();
   }
 
+  /** The kind that a solve has by its brackets alone. */
+  Optional<Kind> bracket(Line.Definition solve) {
+    return checker.bracket(solve, scope);
+  }
+
   Checked check(Line line) {
     return checker.check(line, scope);
   }
@@ -285,6 +299,10 @@ public final class ValueGraph {
 
   /** Whether the kinds of all names that exist are known. */
   boolean kindsKnown(Slot[] reads) {
+    return kindsKnown(java.util.Arrays.asList(reads));
+  }
+
+  boolean kindsKnown(Iterable<Slot> reads) {
     for (Slot read : reads) {
       if (!read.givers().isEmpty() && read.kind() == null) {
         return false;

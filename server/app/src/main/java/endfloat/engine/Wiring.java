@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** Which line reads which name, in what order they are worked out, and what is to be done anew. */
@@ -68,6 +69,10 @@ final class Wiring {
       reads[i++].addReader(node);
     }
     node.reads(reads);
+    node.seeks(seeks(node, names));
+    for (Slot sought : node.seeks()) {
+      sought.seekers().add(node);
+    }
     if (node instanceof CorrelateNode correlate) {
       correlating.add(correlate);
     }
@@ -75,10 +80,25 @@ final class Wiring {
     touch(node);
   }
 
+  private Slot[] seeks(Node node, Set<String> reads) {
+    List<Slot> seeks = new ArrayList<>();
+    if (node instanceof DefinitionNode definition) {
+      for (String unknown : definition.unknowns()) {
+        if (!unknown.equals(definition.name()) && !reads.contains(unknown)) {
+          seeks.add(slot(unknown));
+        }
+      }
+    }
+    return seeks.toArray(new Slot[0]);
+  }
+
   /** Takes a node out. */
   void remove(Node node) {
     for (Slot read : node.reads()) {
       read.removeReader(node);
+    }
+    for (Slot sought : node.seeks()) {
+      sought.seekers().remove(node);
     }
     if (node.giving() != null) {
       node.giving().removeGiver(node);
@@ -176,10 +196,22 @@ final class Wiring {
 
   private void reorder(List<Node> all) {
     Map<Node, List<Slot>> cycles = new HashMap<>();
-    all.stream().filter(n -> !n.cycle().isEmpty()).forEach(n -> cycles.put(n, n.cycle()));
+    Map<Node, SolvedCircle> circles = new HashMap<>();
+    for (Node node : all) {
+      if (!node.cycle().isEmpty()) {
+        cycles.put(node, node.cycle());
+      }
+      if (node.circle() != null) {
+        circles.put(node, node.circle());
+      }
+    }
     order = new ArrayList<>(Order.of(all));
     for (Node node : all) {
       if (!node.cycle().equals(cycles.getOrDefault(node, List.of()))) {
+        node.uncheck();
+        touch(node);
+      }
+      if (!Objects.equals(node.circle(), circles.get(node))) {
         node.uncheck();
         touch(node);
       }
@@ -188,19 +220,23 @@ final class Wiring {
   }
 
   /**
-   * A solve for an input of the record works out anew what lies between the input and its
-   * equations, so it depends on every line there and on all that those read, not only on their
-   * present values, and on whether there is such an input.
+   * A solve for an input of the record, or through other lines, works out anew what lies between
+   * the input and its equations, so it depends on every line there and on all that those read, not
+   * only on their present values, and on whether there is such an input.
    */
   private void watch(List<Node> all) {
     Map<Node, Set<Slot>> now = new HashMap<>();
     for (Node node : all) {
       if (node instanceof DefinitionNode definition && definition.isSolved()) {
         Set<Slot> seen = new HashSet<>();
-        for (String unknown : definition.unknowns()) {
-          if (!unknown.equals(definition.name())) {
-            seen.add(slot(unknown));
-            seen.addAll(upstream(node));
+        if (node.seeks().length > 0 || node.circle() != null) {
+          seen.addAll(List.of(node.seeks()));
+          seen.addAll(upstream(node));
+        }
+        if (node.circle() != null) {
+          for (Slot member : node.circle().members()) {
+            seen.add(member);
+            seen.addAll(upstream(member.giver()));
           }
         }
         now.put(node, seen);

@@ -55,6 +55,19 @@ public final class KindChecker {
         .flatMap(u -> quietly(scope, c -> new SolveKinds(c).unknown(line, u).kind()));
   }
 
+  /**
+   * The kind that a solve has by its brackets alone, before the kinds of the lines are known that
+   * its equations read. Empty where the brackets are in error.
+   */
+  public Optional<Kind> bracket(Line.Definition line, Scope scope) {
+    return quietly(scope, c -> new SolveKinds(c).bracket(line));
+  }
+
+  /** The unit of the answer of a solve; empty where it has none, or several unknowns. */
+  public static Optional<endfloat.units.Unit> unit(Line.Definition line) {
+    return SolveKinds.unit(line, line.solve().orElseThrow());
+  }
+
   /** One expression that stands in a note, a chart or a table. */
   public Formula formula(Expression expression, Scope scope) {
     Checking checking = new Checking(catalogue, defaults, scope);

@@ -34,7 +34,9 @@ final class SolveKinds {
     Map<String, Checked.Unknown> unknowns = new LinkedHashMap<>();
     for (Line.Unknown unknown : solve.unknowns()) {
       refuseOthers(line, unknown);
-      if (unknowns.put(unknown.name(), unknown(line, unknown)) != null) {
+      Checked.Unknown found = unknown(line, unknown);
+      agree(line, unknown, found.kind());
+      if (unknowns.put(unknown.name(), found) != null) {
         throw new KindException(
             unknown.nameSpan(), unknown.name() + " is sought twice", "Seek it once");
       }
@@ -52,7 +54,7 @@ final class SolveKinds {
         List.copyOf(checking.hints));
   }
 
-  private Optional<Unit> unit(Line.Definition line, Line.Solve solve) {
+  static Optional<Unit> unit(Line.Definition line, Line.Solve solve) {
     if (line.unit().isPresent() || solve.unknowns().size() > 1) {
       return line.unit().map(Line.DeclaredUnit::unit);
     }
@@ -113,19 +115,25 @@ final class SolveKinds {
       Operand sought = new Operand(low.isZero() ? high.written() : low.written(), typed(low, kind));
       kind = new DeclaredUnits(checking, line.name(), line.unit().get()).kind(sought);
     }
-    if (!unknown.name().equals(line.name())) {
-      agree(unknown, low, kind);
-    }
     return new Checked.Unknown(unknown.name(), kind, low.typed(), high.typed());
+  }
+
+  /** The kind of the answer, from the brackets alone. */
+  Kind bracket(Line.Definition line) {
+    Map<String, Checked.Unknown> unknowns = new LinkedHashMap<>();
+    line.solve().orElseThrow().unknowns().forEach(u -> unknowns.put(u.name(), unknown(line, u)));
+    return kind(unknowns);
   }
 
   private static Typed typed(Operand end, Kind kind) {
     return new Typed.Name(end.span(), kind, "");
   }
 
-  private void agree(Line.Unknown unknown, Operand low, Kind kind) {
+  /** The bracket of an input is of the kind of that input. */
+  private void agree(Line.Definition line, Line.Unknown unknown, Kind kind) {
     Optional<Kind> known = checking.scope.kindOf(unknown.name());
-    if (known.isPresent()) {
+    if (known.isPresent() && !unknown.name().equals(line.name())) {
+      Operand low = Partners.of(checking, unknown.low(), unknown.high());
       Expression name = new Expression.Place(unknown.nameSpan(), unknown.name(), List.of());
       Operand input = new Operand(name, new Typed.Name(name.span(), known.get(), unknown.name()));
       SumRules.common(input, new Operand(low.written(), typed(low, kind)), SumRules.Act.BRACKET);
