@@ -2,6 +2,7 @@ package endfloat.plates;
 
 import endfloat.definition.In;
 import endfloat.definition.RefusedException;
+import endfloat.numerics.Nought;
 import endfloat.units.Uncertain;
 
 /**
@@ -84,6 +85,10 @@ public record PlateResult(
         Math.max(
             greatestMoment(field, plate.inner(), Math.nextDown(join)),
             greatestMoment(field, join, plate.outer()));
+    double most = deflection.value();
+    double mostSlope = Math.max(Math.abs(most) / plate.outer(), Math.abs(inner.slope()));
+    double mostMoment = Math.max(moment, largest(outer));
+    double mostForce = 2 * StrictMath.PI * mostMoment;
     double width = plate.inner() > 0 ? plate.outer() - plate.inner() : 2 * plate.outer();
     String endless = "under a force at a point the moment has no end: give loaded_radius";
     boolean unboundedThere = pointForce && at == 0;
@@ -99,18 +104,25 @@ public record PlateResult(
         unboundedThere
             ? Uncertain.absent(endless)
             : asked(there == null ? Double.NaN : largest(there) * 6 / (thickness * thickness)),
-        inner.deflection(),
-        outer.deflection(),
-        inner.slope(),
-        outer.slope(),
-        pointForce ? Uncertain.absent(endless) : new Uncertain(inner.radialMoment(), 0),
-        pointForce ? Uncertain.absent(endless) : new Uncertain(inner.hoopMoment(), 0),
-        outer.radialMoment(),
-        outer.hoopMoment(),
-        plate.inner() > 0
-            ? 2 * StrictMath.PI * plate.inner() * inner.shear() + loads.innerForce()
-            : 0,
-        loads.outerForce() - 2 * StrictMath.PI * plate.outer() * outer.shear(),
+        Nought.snapped(inner.deflection(), most),
+        Nought.snapped(outer.deflection(), most),
+        Nought.snapped(inner.slope(), mostSlope),
+        Nought.snapped(outer.slope(), mostSlope),
+        pointForce
+            ? Uncertain.absent(endless)
+            : new Uncertain(Nought.snapped(inner.radialMoment(), mostMoment), 0),
+        pointForce
+            ? Uncertain.absent(endless)
+            : new Uncertain(Nought.snapped(inner.hoopMoment(), mostMoment), 0),
+        Nought.snapped(outer.radialMoment(), mostMoment),
+        Nought.snapped(outer.hoopMoment(), mostMoment),
+        Nought.snapped(
+            plate.inner() > 0
+                ? 2 * StrictMath.PI * plate.inner() * inner.shear() + loads.innerForce()
+                : 0,
+            mostForce),
+        Nought.snapped(
+            loads.outerForce() - 2 * StrictMath.PI * plate.outer() * outer.shear(), mostForce),
         deflection.value(),
         deflection.at(),
         pointForce

@@ -5,6 +5,7 @@ import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
+import endfloat.numerics.Nought;
 import endfloat.units.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,25 +160,34 @@ public final class Beam {
     Extreme moment =
         Extreme.of(beam, (i, s) -> beam.within(i, s).moment(), (i, s) -> beam.within(i, s).shear());
     BeamState there = Double.isNaN(at) ? null : beam.at(inside("at", at, length));
+    double most = deflection.value();
+    double mostMoment = moment.value();
+    double mostSlope =
+        Math.max(
+            Math.abs(most) / length,
+            Math.max(Math.abs(leftEnd.slope()), Math.abs(rightEnd.slope())));
+    double mostForce =
+        Math.abs(mostMoment) / length + Math.abs(leftEnd.shear()) + Math.abs(rightEnd.shear());
+    boolean here = there != null;
     return new Bent(
-        asked(there == null ? Double.NaN : there.deflection()),
-        asked(there == null ? Double.NaN : there.slope()),
-        asked(there == null ? Double.NaN : there.moment()),
-        asked(there == null ? Double.NaN : there.shear()),
-        there == null ? asked(Double.NaN) : stress(section, there.moment()),
-        beam.reaction(0, forces[0]),
-        beam.reaction(last, forces[last]),
-        leftEnd.moment(),
-        rightEnd.moment(),
-        leftEnd.deflection(),
-        rightEnd.deflection(),
-        leftEnd.slope(),
-        rightEnd.slope(),
-        deflection.value(),
+        asked(here ? Nought.snapped(there.deflection(), most) : Double.NaN),
+        asked(here ? Nought.snapped(there.slope(), mostSlope) : Double.NaN),
+        asked(here ? Nought.snapped(there.moment(), mostMoment) : Double.NaN),
+        asked(here ? Nought.snapped(there.shear(), mostForce) : Double.NaN),
+        here ? stress(section, Nought.snapped(there.moment(), mostMoment)) : asked(Double.NaN),
+        Nought.snapped(beam.reaction(0, forces[0]), mostForce),
+        Nought.snapped(beam.reaction(last, forces[last]), mostForce),
+        Nought.snapped(leftEnd.moment(), mostMoment),
+        Nought.snapped(rightEnd.moment(), mostMoment),
+        Nought.snapped(leftEnd.deflection(), most),
+        Nought.snapped(rightEnd.deflection(), most),
+        Nought.snapped(leftEnd.slope(), mostSlope),
+        Nought.snapped(rightEnd.slope(), mostSlope),
+        most,
         deflection.at(),
-        moment.value(),
+        mostMoment,
         moment.at(),
-        stress(section, moment.value()));
+        stress(section, mostMoment));
   }
 
   private static Uncertain asked(double value) {

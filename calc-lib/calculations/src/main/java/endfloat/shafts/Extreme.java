@@ -7,7 +7,7 @@ package endfloat.shafts;
  * @param at from the left end [m]
  */
 record Extreme(double value, double at) {
-  private static final int STEPS = 64;
+  private static final int STEPS = 32;
 
   /** A quantity at a distance from the left end of a span. */
   interface Along {
@@ -16,7 +16,7 @@ record Extreme(double value, double at) {
 
   /**
    * Samples every span, then closes in on the turning point by halving. A span's polynomial has at
-   * most four turning points, so 64 samples miss none that matters.
+   * most four turning points, so 32 samples miss none that matters.
    *
    * @param rise derivative of the quantity along the span, or anything of the same sign
    */

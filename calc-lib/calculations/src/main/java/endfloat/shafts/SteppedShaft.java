@@ -4,6 +4,7 @@ import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
+import endfloat.numerics.Nought;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -146,38 +147,57 @@ public final class SteppedShaft {
     Extreme deflection = line.greatestDeflection();
     Extreme moment = line.greatestMoment();
     Extreme stress = line.greatestStress();
+    double most = deflection.value();
+    double mostMoment = moment.value();
+    double mostForce = Math.abs(mostMoment) / shaft.length();
+    double mostSlope = Math.abs(most) / shaft.length();
+    double[] loadsHere = Nought.snapped(reactions, mostForce);
+    double[] loadsSide = Nought.snapped(reactionsSide, mostForce);
+    Places atBearings = new Places(front, side, held, most, mostSlope);
+    Places atLoads = new Places(front, side, loaded, most, mostSlope);
+    Places atAsked = new Places(front, side, asked, most, mostSlope);
     return new Bending(
-        reactions,
-        reactionsSide,
-        resultant(reactions, reactionsSide),
-        along(front, held, BeamState::slope),
-        along(side, held, BeamState::slope),
-        resultant(along(front, held, BeamState::slope), along(side, held, BeamState::slope)),
+        loadsHere,
+        loadsSide,
+        resultant(loadsHere, loadsSide),
+        atBearings.slopes(),
+        atBearings.slopesSide(),
+        resultant(atBearings.slopes(), atBearings.slopesSide()),
         line.bearingCouples(bearings),
-        along(front, loaded, BeamState::deflection),
-        along(side, loaded, BeamState::deflection),
-        resultant(
-            along(front, loaded, BeamState::deflection),
-            along(side, loaded, BeamState::deflection)),
-        along(front, loaded, BeamState::slope),
-        along(side, loaded, BeamState::slope),
-        resultant(along(front, loaded, BeamState::slope), along(side, loaded, BeamState::slope)),
-        along(front, asked, BeamState::deflection),
-        along(side, asked, BeamState::deflection),
-        resultant(
-            along(front, asked, BeamState::deflection), along(side, asked, BeamState::deflection)),
-        along(front, asked, BeamState::slope),
-        along(side, asked, BeamState::slope),
-        resultant(along(front, asked, BeamState::slope), along(side, asked, BeamState::slope)),
-        line.at(asked, BeamState::moment),
-        line.at(asked, BeamState::shear),
-        line.stresses(asked),
-        deflection.value(),
+        atLoads.deflections(),
+        atLoads.deflectionsSide(),
+        resultant(atLoads.deflections(), atLoads.deflectionsSide()),
+        atLoads.slopes(),
+        atLoads.slopesSide(),
+        resultant(atLoads.slopes(), atLoads.slopesSide()),
+        atAsked.deflections(),
+        atAsked.deflectionsSide(),
+        resultant(atAsked.deflections(), atAsked.deflectionsSide()),
+        atAsked.slopes(),
+        atAsked.slopesSide(),
+        resultant(atAsked.slopes(), atAsked.slopesSide()),
+        Nought.snapped(line.at(asked, BeamState::moment), mostMoment),
+        Nought.snapped(line.at(asked, BeamState::shear), mostForce),
+        Nought.snapped(line.stresses(asked), stress.value()),
+        most,
         deflection.at(),
-        moment.value(),
+        mostMoment,
         moment.at(),
         stress.value(),
         stress.at());
+  }
+
+  /** Deflections and slopes in both planes at places along the shaft. */
+  private record Places(
+      double[] deflections, double[] deflectionsSide, double[] slopes, double[] slopesSide) {
+    Places(
+        BeamLine front, BeamLine side, double[] places, double mostDeflection, double mostSlope) {
+      this(
+          Nought.snapped(along(front, places, BeamState::deflection), mostDeflection),
+          Nought.snapped(along(side, places, BeamState::deflection), mostDeflection),
+          Nought.snapped(along(front, places, BeamState::slope), mostSlope),
+          Nought.snapped(along(side, places, BeamState::slope), mostSlope));
+    }
   }
 
   private static double[] reactions(
