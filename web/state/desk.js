@@ -179,6 +179,9 @@ export class Desk {
         this.#settle(change, message);
         break;
       }
+      case "progress":
+        this.#furtherOn(message.figures ?? {});
+        break;
       case "kept": {
         const edit = this.outbox.kept(message.edit, message.revision);
         if (edit) this.#tell("kept", edit);
@@ -228,6 +231,25 @@ export class Desk {
     else if (before) this.ask(before.cell, this.#asked);
     const figures = settled ? new Set([...change.figures, ...before.figures.keys()]) : change.figures;
     this.#tell("sheet", { ...change, figures, author: message.author ?? "", edit: message.edit ?? "" });
+  }
+
+  /**
+   * How far slow calculations are; a figure that has come meanwhile keeps what it has.
+   * @param {Record<string, string>} progress by name
+   */
+  #furtherOn(progress) {
+    if (!this.sheet) return;
+    const figures = new Map(this.sheet.figures);
+    const names = new Set();
+    for (const [name, text] of Object.entries(progress)) {
+      const figure = figures.get(name);
+      if (figure?.state !== "working") continue;
+      figures.set(name, { ...figure, progress: text });
+      names.add(name);
+    }
+    if (names.size === 0) return;
+    this.sheet = { ...this.sheet, figures };
+    this.#tell("sheet", { cells: new Set(), figures: names, order: false, record: false, author: "", edit: "" });
   }
 
   /** @param {any} message */

@@ -11,7 +11,7 @@ export function answerOf(figure) {
   if (figure.state === "waiting") return { shown: undefined, of: "", limits: [], none: "waiting" };
   const elements = figure.elements ?? [];
   if (elements.length === 0) {
-    return { shown: figure, of: "", limits: figure.limits ?? [], none: figure.state === "working" ? "working" : "" };
+    return { shown: figure, of: "", limits: figure.limits ?? [], none: figure.state === "working" ? ["working", figure.progress].filter(Boolean).join(", ") : "" };
   }
   const worst = elements[figure.worstElement ?? -1];
   if (worst) {

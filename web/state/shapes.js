@@ -64,6 +64,7 @@
  * @property {string} cell
  * @property {number} [line]
  * @property {"fresh"|"error"|"waiting"|"working"} state
+ * @property {string} [progress] how far a slow calculation is
  * @property {string} kind quantity, temperature, series, text, truth, record
  * @property {string} [title] what it is, where its name has a point in it and is nobody's word for it
  * @property {string} [value]

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Desk } from "../state/desk.js";
+import { answerOf } from "../state/figures.js";
 
 /** A desk whose server is this test. */
 function open() {
@@ -76,4 +77,16 @@ test("a refusal comes back with what was typed last", () => {
   hear({ type: "refused", edit: "e1", reason: "r", wayOut: "w", mine: "a = 2 mm", theirs: "a = 9 mm", revision: 5 });
   const [, refusal] = events.find(([event]) => event === "refused");
   assert.deepEqual([refusal.of.value, refusal.theirs, desk.outbox.waiting], ["a = 25 mm", "a = 9 mm", 0]);
+});
+
+test("progress of a slow calculation stands in the place of its figure until that comes", () => {
+  const { desk, events, hear } = open();
+  hear({ ...changed("a = slow()", "", 2, "e1"), figures: { a: { ...figure(""), state: "working" } } });
+  hear({ type: "progress", figures: { a: "42 %", b: "1 %" } });
+  assert.equal(answerOf(desk.figure("a")).none, "working, 42 %");
+  assert.deepEqual([...events.at(-1)[1].figures], ["a"]);
+  hear({ type: "changed", revision: 2, edit: "", cells: [], figures: { a: figure("3") } });
+  hear({ type: "progress", figures: { a: "99 %" } });
+  assert.equal(desk.figure("a").progress, undefined);
+  assert.equal(desk.figure("a").value, "3");
 });

@@ -19,6 +19,7 @@ final class Evaluation implements Frame {
   private Map<String, HeavyWork> asked = Map.of();
   private String owner = "";
   private List<HeavyWork> wanted = new ArrayList<>();
+  private Map<String, Map<String, HeavyWork>> held;
 
   void settings(GraphSettings now) {
     settings = now;
@@ -67,7 +68,7 @@ final class Evaluation implements Frame {
     if (!heavy.isEmpty() || !asked.isEmpty()) {
       Map<String, HeavyWork> before =
           asked.isEmpty() ? heavy.remove(owner) : heavy.put(owner, asked);
-      if (before != null) {
+      if (before != null && held == null) {
         before.values().stream().filter(w -> !asked.containsValue(w)).forEach(HeavyWork::cancel);
       }
     }
@@ -101,8 +102,10 @@ final class Evaluation implements Frame {
     }
     HeavyWork known = heavy.getOrDefault(owner, Map.of()).get(identity);
     if (known == null || !known.isOf(values, correlations)) {
-      known = new HeavyWork(term, values, identity, new Snapshot(correlations, settings));
-      wanted.add(known);
+      known = new HeavyWork(owner, term, values, identity, new Snapshot(correlations, settings));
+      if (held == null) {
+        wanted.add(known);
+      }
     }
     if (asked.isEmpty()) {
       asked = new HashMap<>();
@@ -111,9 +114,35 @@ final class Evaluation implements Frame {
     return known.outcome();
   }
 
+  /** For as long as a preview takes: work goes on as it is, and none is asked for. */
+  void hold() {
+    held = new HashMap<>(heavy);
+  }
+
+  /** The end of a preview, before the kept lines are worked out again. */
+  void release() {
+    heavy.clear();
+    heavy.putAll(held);
+    held = null;
+  }
+
+  /** Whether work is going on that a figure waits for. */
+  boolean hasOpenWork() {
+    return heavy.values().stream()
+        .flatMap(ofName -> ofName.values().stream())
+        .anyMatch(HeavyWork::isOpen);
+  }
+
+  /** Cancels all work. */
+  void cancelWork() {
+    heavy.values().forEach(ofName -> ofName.values().forEach(HeavyWork::cancel));
+    heavy.clear();
+    wanted.clear();
+  }
+
   /** Cancels the work of names that are gone. */
   void dropWorkOf(Predicate<String> isGiven) {
-    if (heavy.isEmpty()) {
+    if (heavy.isEmpty() || held != null) {
       return;
     }
     for (String name : List.copyOf(heavy.keySet())) {

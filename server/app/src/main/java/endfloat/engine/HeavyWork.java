@@ -3,6 +3,8 @@ package endfloat.engine;
 import endfloat.definition.Progress;
 import endfloat.working.LineProblem;
 import java.util.Arrays;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * A calculation too slow for an edit, with the values it works on. {@link #run} it in any thread,
@@ -10,8 +12,11 @@ import java.util.Arrays;
  * cancels it.
  */
 public final class HeavyWork {
+  private static final Logger LOG = Logger.getLogger(HeavyWork.class.getName());
+
   private final CalculateTerm term;
   private final Value[] values;
+  private final String name;
   private final String identity;
   private final Frame frame;
   private volatile boolean cancelled;
@@ -19,11 +24,17 @@ public final class HeavyWork {
   private volatile Value value;
   private volatile LineFailure failure;
 
-  HeavyWork(CalculateTerm term, Value[] values, String identity, Frame frame) {
+  HeavyWork(String name, CalculateTerm term, Value[] values, String identity, Frame frame) {
+    this.name = name;
     this.term = term;
     this.values = values.clone();
     this.identity = identity;
     this.frame = frame;
+  }
+
+  /** Name of the value that asked for it. */
+  public String name() {
+    return name;
   }
 
   /** Name of the calculation. */
@@ -46,20 +57,44 @@ public final class HeavyWork {
 
   /** Works it out; returns early once it is cancelled. */
   public void run() {
+    run(() -> {});
+  }
+
+  /**
+   * Works it out; returns early once it is cancelled.
+   *
+   * @param furtherOn called in this thread whenever {@link #progress} has grown
+   */
+  public void run(Runnable furtherOn) {
     Progress told =
         fraction -> {
           progress = fraction;
+          furtherOn.run();
           return !cancelled;
         };
     try {
       value = new CalculationRun(term, values, identity, frame, told).value();
     } catch (LineFailure e) {
       failure = e;
+    } catch (RuntimeException e) {
+      // a fault of the program: the sheet must not wait for it for ever
+      LOG.log(Level.SEVERE, "the calculation " + calculation() + " broke off", e);
+      failure =
+          new LineFailure(
+              term.span(),
+              "The calculation " + calculation() + " broke off by a fault of its own.",
+              "Try other values, and report this.");
     }
   }
 
+  boolean isOpen() {
+    return !cancelled && value == null && failure == null;
+  }
+
   boolean isOf(Value[] others, Correlations correlations) {
-    return !cancelled && Arrays.equals(values, others) && frame.correlations() == correlations;
+    return !cancelled
+        && Arrays.equals(values, others)
+        && frame.correlations().pairs().equals(correlations.pairs());
   }
 
   /** The value, or the failure thrown; while it is not done a failure that says so. */

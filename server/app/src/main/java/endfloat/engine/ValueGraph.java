@@ -92,6 +92,16 @@ public final class ValueGraph {
     return evaluation.takeWanted();
   }
 
+  /** Whether figures are still to come from heavy work. */
+  public boolean isWorking() {
+    return evaluation.hasOpenWork();
+  }
+
+  /** Cancels all heavy work: the graph is not needed any more. */
+  public void cancelHeavyWork() {
+    evaluation.cancelWork();
+  }
+
   /** Takes up the outcome of heavy work that has been run. */
   public Changed finished(HeavyWork work) {
     changes.begin();
@@ -114,12 +124,14 @@ public final class ValueGraph {
   public Preview preview(String clause, String text) {
     GraphSource kept = source;
     String label = label(clause);
+    evaluation.hold();
     Changed change = update(new Clause.Working(clause, label, text));
     Map<String, Figure> figures = new LinkedHashMap<>();
     for (String name : change.names()) {
       figure(name).ifPresent(f -> figures.put(name, f));
     }
     Preview preview = new Preview(figures, problems(clause), lines(clause));
+    evaluation.release();
     update(kept);
     return preview;
   }

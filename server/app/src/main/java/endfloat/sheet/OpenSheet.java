@@ -304,6 +304,11 @@ public final class OpenSheet implements AutoCloseable {
     saver.resultsFrom(source);
   }
 
+  /** The figures are to be had that were not when the file was last written. */
+  public void resultsReady() {
+    saver.resultsReady();
+  }
+
   /**
    * Writes the file now, if anything is not in it yet: before a report or a re-run.
    *

@@ -59,6 +59,7 @@ final class Saver {
 
   private volatile ResultsSource results = (record, revision) -> Optional.empty();
   private volatile boolean hasResults;
+  private volatile boolean withoutResults;
   private ScheduledFuture<?> looking;
 
   Saver(
@@ -106,6 +107,21 @@ final class Saver {
   void resultsFrom(ResultsSource source) {
     results = source;
     hasResults = true;
+  }
+
+  /** Figures have come that the file was written without: it is written again, with them. */
+  void resultsReady() {
+    sheet.lock().lock();
+    try {
+      if (withoutResults && saved == sheet.revisionHeld()) {
+        saved--;
+        lastEditNanos = System.nanoTime();
+        firstUnsavedNanos = lastEditNanos;
+        schedule(QUIET.toNanos());
+      }
+    } finally {
+      sheet.lock().unlock();
+    }
   }
 
   Optional<DiskConflict> conflict() {
@@ -254,7 +270,9 @@ final class Saver {
       boolean fresh = tree.at("/hashes/source").asText().equals(record.sourceHash());
       return fresh ? record : record.withResults(null);
     }
-    return record.withResults(results.results(record, revision).orElse(null));
+    Optional<ObjectNode> figures = results.results(record, revision);
+    withoutResults = figures.isEmpty();
+    return record.withResults(figures.orElse(null));
   }
 
   private boolean isOurs(byte[] file) {

@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -24,23 +25,32 @@ public final class LiveDesk implements AutoCloseable {
 
   private final Shelf shelf;
   private final ScheduledExecutorService timer;
+  private final ExecutorService slow;
   private final Map<RecordId, LiveSheet> open = new HashMap<>();
 
-  private LiveDesk(Shelf shelf, ScheduledExecutorService timer) {
+  private LiveDesk(Shelf shelf, ScheduledExecutorService timer, ExecutorService slow) {
     this.shelf = shelf;
     this.timer = timer;
+    this.slow = slow;
   }
 
   /** For the records of a shelf; none is open yet. */
   public static LiveDesk of(Shelf shelf) {
     return new LiveDesk(
         shelf,
-        Executors.newSingleThreadScheduledExecutor(
-            work -> {
-              Thread thread = new Thread(work, "saver");
-              thread.setDaemon(true);
-              return thread;
-            }));
+        Executors.newSingleThreadScheduledExecutor(work -> thread(work, "saver")),
+        Executors.newFixedThreadPool(slowThreads(), work -> thread(work, "slow work")));
+  }
+
+  /** One processor is left for edits. */
+  private static int slowThreads() {
+    return Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+  }
+
+  private static Thread thread(Runnable work, String name) {
+    Thread thread = new Thread(work, name);
+    thread.setDaemon(true);
+    return thread;
   }
 
   /** Does something over and over while the desk is open. */
@@ -82,7 +92,8 @@ public final class LiveDesk implements AutoCloseable {
     RecordPlace place = shelf.place(id);
     return LiveSheet.open(
         listening ->
-            OpenSheet.open(shelf.files(), place, Clock.systemUTC(), listening, Optional.of(timer)));
+            OpenSheet.open(shelf.files(), place, Clock.systemUTC(), listening, Optional.of(timer)),
+        slow);
   }
 
   LiveSheet join(RecordId id, Page page) throws IOException {
@@ -124,5 +135,6 @@ public final class LiveDesk implements AutoCloseable {
           }
         });
     timer.shutdown();
+    slow.shutdownNow();
   }
 }

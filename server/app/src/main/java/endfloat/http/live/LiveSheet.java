@@ -2,9 +2,12 @@ package endfloat.http.live;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.HeavyWork;
 import endfloat.http.view.SheetView;
 import endfloat.record.Change;
 import endfloat.record.Edit;
+import endfloat.record.InvestigationRecord;
+import endfloat.review.Results;
 import endfloat.sheet.Answer;
 import endfloat.sheet.DiskConflict;
 import endfloat.sheet.OpenSheet;
@@ -17,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.function.Function;
 
 /**
@@ -29,32 +33,40 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   private final TurnOfEdit turn;
   private final OpenSheet sheet;
   private final SheetView view;
+  private final SlowWork slowWork;
+  private boolean closing;
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private List<Presence> present = List.of();
   private Optional<DiskConflict> conflict;
 
-  private LiveSheet(TurnOfEdit turn, OpenSheet sheet) {
+  private LiveSheet(TurnOfEdit turn, OpenSheet sheet, Executor slow) {
     this.turn = turn;
     this.sheet = sheet;
+    this.slowWork = new SlowWork(slow, this::furtherOn, this::finished);
     synchronized (this) {
       // What is told from here on waits until the view stands.
       Snapshot now = sheet.listen(this);
       this.view = new SheetView(now);
       this.conflict = now.conflict();
+      slowWork.begin(view.takeHeavyWork());
     }
-    sheet.saveResultsOf((record, revision) -> results(revision));
+    sheet.saveResultsOf(this::results);
   }
 
   /** How a sheet is opened; the executor must run its listeners. */
   @FunctionalInterface
   public interface Opening {
-    OpenSheet open(java.util.concurrent.Executor listening) throws IOException;
+    OpenSheet open(Executor listening) throws IOException;
   }
 
-  /** Opens a sheet and computes its figures. */
-  public static LiveSheet open(Opening opening) throws IOException {
+  /**
+   * Opens a sheet and computes its figures.
+   *
+   * @param slow runs the heavy calculations
+   */
+  public static LiveSheet open(Opening opening, Executor slow) throws IOException {
     TurnOfEdit turn = new TurnOfEdit();
-    return new LiveSheet(turn, opening.open(turn));
+    return new LiveSheet(turn, opening.open(turn), slow);
   }
 
   /** The sheet itself. */
@@ -131,13 +143,42 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
     return Page.message("kept").put("edit", kept.edit()).put("revision", kept.revision());
   }
 
-  private synchronized Optional<ObjectNode> results(long revision) {
-    return revision == view.revision() ? Optional.of(view.results()) : Optional.empty();
+  /** While figures are being worked out there are none to save; the last save waits for them. */
+  private Optional<ObjectNode> results(InvestigationRecord record, long revision) {
+    synchronized (this) {
+      boolean working = view.isWorking();
+      if (!working || !closing) {
+        return revision == view.revision() && !working
+            ? Optional.of(view.results())
+            : Optional.empty();
+      }
+      view.figures().graph().cancelHeavyWork();
+    }
+    return Optional.of(Results.recomputed(record));
+  }
+
+  private synchronized void furtherOn(HeavyWork work) {
+    tell(SheetView.progress(work));
+  }
+
+  private void finished(HeavyWork work) {
+    synchronized (this) {
+      if (closing) {
+        return;
+      }
+      tell(view.finished(work));
+      slowWork.begin(view.takeHeavyWork());
+      if (view.isWorking()) {
+        return;
+      }
+    }
+    sheet.resultsReady();
   }
 
   @Override
   public synchronized void changed(SheetChange change) {
     tell(view.changed(change));
+    slowWork.begin(view.takeHeavyWork());
   }
 
   @Override
@@ -145,6 +186,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
     conflict = now.conflict();
     view.replace(now);
     tell(view.whole());
+    slowWork.begin(view.takeHeavyWork());
   }
 
   @Override
@@ -192,6 +234,12 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    synchronized (this) {
+      closing = true;
+    }
     sheet.close();
+    synchronized (this) {
+      view.figures().graph().cancelHeavyWork();
+    }
   }
 }

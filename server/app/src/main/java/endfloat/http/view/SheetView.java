@@ -3,8 +3,10 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
 import endfloat.engine.GraphSettings;
+import endfloat.engine.HeavyWork;
 import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
 import endfloat.record.Cell;
@@ -17,6 +19,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -54,7 +57,12 @@ public final class SheetView {
     canUndo = now.canUndo();
     canRedo = now.canRedo();
     notices = now.notices();
-    figures = RecordGraph.of(record);
+    if (figures != null) {
+      graph().cancelHeavyWork();
+    }
+    figures = new RecordGraph(new ValueGraph(Catalogue.library()));
+    graph().leaveHeavyWork();
+    figures.update(record);
     known = new LinkedHashMap<>(graph().figures());
     heads.clear();
     heads.putAll(ClauseHead.of(record, graph(), known.values()));
@@ -136,9 +144,6 @@ public final class SheetView {
       names.addAll(known.keySet());
     }
     take(names);
-    Set<String> shown = new LinkedHashSet<>(names);
-    shown.addAll(graph().readers(names));
-
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "changed");
     message.put("revision", revision);
     message.put("author", change.edit().author()).put("page", change.edit().client());
@@ -160,9 +165,55 @@ public final class SheetView {
     if (!change.blocks().isEmpty()) {
       blocks(message.putObject("record"), change.blocks());
     }
-    figuresInto(message.putObject("figures"), shown, lines, views);
+    figuresInto(message.putObject("figures"), withReaders(names), lines, views);
     message.set("summary", Summary.of(known.values(), heads.values()));
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
+  }
+
+  private Set<String> withReaders(Set<String> names) {
+    Set<String> shown = new LinkedHashSet<>(names);
+    shown.addAll(graph().readers(names));
+    return shown;
+  }
+
+  /** Heavy calculations that figures wait for and nobody has begun. */
+  public List<HeavyWork> takeHeavyWork() {
+    return graph().takeHeavyWork();
+  }
+
+  /** Whether figures are still being worked out. */
+  public boolean isWorking() {
+    return graph().isWorking();
+  }
+
+  /**
+   * What the outcome of a heavy calculation changed: a message of type "changed" without an edit.
+   */
+  public ObjectNode finished(HeavyWork work) {
+    ValueGraph.Changed update = graph().finished(work);
+    Set<String> names = update.names();
+    Set<String> clauses = new HashSet<>(update.clauses());
+    clausesOf(names, clauses);
+    take(names);
+    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "changed");
+    message.put("revision", revision).put("author", "").put("page", "").put("edit", "");
+    PlacedLines lines = new PlacedLines(graph());
+    clausesOf(names, clauses);
+    headsInto(message, clauses, Set.of());
+    message.putArray("cells");
+    message.putArray("removed");
+    figuresInto(message.putObject("figures"), withReaders(names), lines, figureViews(lines));
+    message.set("summary", Summary.of(known.values(), heads.values()));
+    return message.put("canUndo", canUndo).put("canRedo", canRedo);
+  }
+
+  /** How far a heavy calculation is, as the page shows it: {@code progress} by name. */
+  public static ObjectNode progress(HeavyWork work) {
+    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "progress");
+    message
+        .putObject("figures")
+        .put(work.name(), String.format(Locale.ROOT, "%.0f %%", 100 * work.progress()));
+    return message;
   }
 
   /** Takes up what became of these figures. */
