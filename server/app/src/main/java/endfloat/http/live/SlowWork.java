@@ -8,14 +8,14 @@ import java.util.function.Consumer;
 
 /** Runs the heavy calculations of a sheet off its lock, and says how far they are. */
 final class SlowWork {
-  private static final long TELL_EVERY_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
+  private static final long TELL_EVERY_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
   private final Executor runner;
   private final Consumer<HeavyWork> furtherOn;
   private final Consumer<HeavyWork> done;
 
   /**
-   * @param furtherOn told of progress four times a second at most
+   * @param furtherOn told of progress five times a second at most
    * @param done told when the work is over, unless it was cancelled
    */
   SlowWork(Executor runner, Consumer<HeavyWork> furtherOn, Consumer<HeavyWork> done) {
