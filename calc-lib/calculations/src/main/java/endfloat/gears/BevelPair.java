@@ -1,5 +1,6 @@
 package endfloat.gears;
 
+import endfloat.contact.HertzContact;
 import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
@@ -41,6 +42,10 @@ public final class BevelPair {
    * @param normal F_n, normal to the flank
    * @param efficiency of the mesh
    * @param torque2 at gear 2, after the loss
+   * @param contactStress Hertz pressure at the middle of the face, all the load on one pair of
+   *     teeth
+   * @param bendingStress1 Lewis stress at the root of gear 1, middle of the face
+   * @param bendingStress2 Lewis stress at the root of gear 2
    */
   public record Bevel(
       @In("1") double ratio,
@@ -67,7 +72,10 @@ public final class BevelPair {
       @In("N") double axial2,
       @In("N") double normal,
       @In("1") double efficiency,
-      @In("N.m") double torque2) {}
+      @In("N.m") double torque2,
+      @In("MPa") Uncertain contactStress,
+      @In("MPa") Uncertain bendingStress1,
+      @In("MPa") Uncertain bendingStress2) {}
 
   /**
    * Geometry, contact ratio, sliding, tooth forces and efficiency of a bevel pair.
@@ -75,6 +83,9 @@ public final class BevelPair {
    * <p>Cones from the teeth and the shaft angle: {@code tan δ₁ = sin Σ / (z₂/z₁ + cos Σ)}. Contact
    * and sliding are those of the equivalent spur pair of the back cones (Tredgold) at the middle of
    * the face.
+   *
+   * <p>The stresses are nominal: Hertz for the flanks of the equivalent pair, Lewis for its teeth,
+   * at the middle of the face, one pair of teeth carrying all.
    *
    * <p>The spiral angle is positive where the spiral pushes the driving gear away from the apex: a
    * right-hand driver that turns counter-clockwise seen from its back, or a left-hand one
@@ -91,6 +102,10 @@ public final class BevelPair {
    * @param speed n₁ of gear 1
    * @param friction μ, coefficient of friction of the flanks
    * @param addendum tip height in mean normal modules
+   * @param modulus1 E₁, for the contact stress
+   * @param modulus2 E₂
+   * @param poisson1 ν₁
+   * @param poisson2 ν₂
    */
   @Calculates(
       source =
@@ -114,7 +129,11 @@ public final class BevelPair {
       @In("N.m") @Range(">= 0 N.m") @Default("0 N.m") double torque,
       @In("rpm") @Range(">= 0 rpm") @Default("0 rpm") double speed,
       @In("1") @Range("0 .. 0.5") @Default("0") double friction,
-      @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum) {
+      @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum,
+      @In("GPa") @Range("> 0 GPa") @Default("207 GPa") double modulus1,
+      @In("GPa") @Range("> 0 GPa") @Default("207 GPa") double modulus2,
+      @In("1") @Range("0 .. 0.5") @Default("0.292") double poisson1,
+      @In("1") @Range("0 .. 0.5") @Default("0.292") double poisson2) {
     CylindricalMesh.whole("teeth_1", teeth1);
     CylindricalMesh.whole("teeth_2", teeth2);
     double ratio = teeth2 / teeth1;
@@ -143,6 +162,9 @@ public final class BevelPair {
     double tangential = 2 * torque / mean1;
     double efficiency = equivalent.efficiency(friction);
     BevelForces forces = new BevelForces(tangential, pressureAngle, spiralAngle);
+    BevelStress stress =
+        new BevelStress(
+            tangential, faceWidth, module * shrink, pressureAngle, Math.abs(spiralAngle));
     double pitchLine = speed * mean1 / 2;
     return new Bevel(
         ratio,
@@ -171,7 +193,13 @@ public final class BevelPair {
         forces.axialDriven(cone2),
         forces.normal(),
         efficiency,
-        torque * ratio * efficiency);
+        torque * ratio * efficiency,
+        stress.contact(
+            HertzContact.contactModulus(modulus1, modulus2, poisson1, poisson2),
+            mean1 / 2 / StrictMath.cos(cone1),
+            cos2 == 0 ? Double.POSITIVE_INFINITY : module * teeth2 * shrink / 2 / cos2),
+        stress.bending(teeth1 / StrictMath.cos(cone1)),
+        stress.bending(cos2 == 0 ? Double.POSITIVE_INFINITY : teeth2 / cos2));
   }
 
   /** δ₁; the atan2 holds past 90 degrees too. */

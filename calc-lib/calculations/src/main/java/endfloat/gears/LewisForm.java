@@ -42,6 +42,9 @@ final class LewisForm {
   private LewisForm() {}
 
   static double factor(double teeth) {
+    if (Double.isInfinite(teeth)) {
+      return FACTOR[FACTOR.length - 1];
+    }
     int row = 0;
     while (TEETH[row + 1] <= teeth) {
       row++;

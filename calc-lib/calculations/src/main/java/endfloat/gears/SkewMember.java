@@ -1,5 +1,7 @@
 package endfloat.gears;
 
+import endfloat.contact.ContactEllipse;
+
 /** One gear of a skew pair. */
 record SkewMember(double teeth, double normalModule, double helix, double normalAngle) {
 
@@ -32,5 +34,30 @@ record SkewMember(double teeth, double normalModule, double helix, double normal
     double tip = radius + addendum * normalModule;
     return (Math.sqrt(tip * tip - base * base) - radius * StrictMath.sin(transverseAngle()))
         / StrictMath.cos(Involute.baseHelix(helix, normalAngle));
+  }
+
+  /** Curvature of the flank across its straight generator, at the pitch point [1/m]. */
+  double curvature() {
+    return cosBaseHelix() / (pitchDiameter() / 2 * StrictMath.sin(transverseAngle()));
+  }
+
+  private double cosBaseHelix() {
+    return StrictMath.cos(Involute.baseHelix(helix, normalAngle));
+  }
+
+  /** Where its flank touches that of a mate: two cylinders whose generators cross. */
+  ContactEllipse contact(
+      SkewMember mate, double pressureAngle, double normalForce, double contactModulus) {
+    double sin = StrictMath.sin(pressureAngle);
+    double crossing =
+        (StrictMath.cos(helix) * StrictMath.cos(mate.helix)
+                - StrictMath.sin(helix) * StrictMath.sin(mate.helix) * sin * sin)
+            / (cosBaseHelix() * mate.cosBaseHelix());
+    double twice = 2 * crossing * crossing - 1;
+    double one = curvature();
+    double other = mate.curvature();
+    double squares = one * one + other * other + 2 * one * other * twice;
+    return ContactEllipse.of(
+        (one + other) / 2, Math.sqrt(Math.max(0, squares)) / 2, normalForce, contactModulus);
   }
 }

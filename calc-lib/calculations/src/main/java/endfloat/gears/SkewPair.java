@@ -1,5 +1,7 @@
 package endfloat.gears;
 
+import endfloat.contact.ContactEllipse;
+import endfloat.contact.HertzContact;
 import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
@@ -41,6 +43,9 @@ public final class SkewPair {
    * @param efficiencyReversed gear 2 driving; 0 where it locks
    * @param selfLocking whether gear 2 cannot drive gear 1
    * @param torque2 at gear 2, after the loss
+   * @param contactStress greatest Hertz pressure at the pitch point, all the load on one pair
+   * @param ellipseMajor half the long axis of the area of contact
+   * @param ellipseMinor half its short axis
    */
   public record Skew(
       @In("1") double ratio,
@@ -69,7 +74,10 @@ public final class SkewPair {
       @In("1") double efficiency,
       @In("1") double efficiencyReversed,
       boolean selfLocking,
-      @In("N.m") double torque2) {}
+      @In("N.m") double torque2,
+      @In("MPa") Uncertain contactStress,
+      @In("mm") Uncertain ellipseMajor,
+      @In("mm") Uncertain ellipseMinor) {}
 
   /**
    * Geometry, sliding, tooth forces, efficiency and self-locking of a pair of skew gears.
@@ -77,6 +85,10 @@ public final class SkewPair {
    * <p>Helix angles are signed: the same sign is the same hand, the shaft angle {@code Σ = |β₁ +
    * β₂|}. A worm of lead angle γ has the helix angle 90° − γ. Contact is a point; friction acts
    * along the teeth: {@code η = (cos α_n − μ tan β₂)/(cos α_n + μ tan β₁)}.
+   *
+   * <p>Each flank is straight along its generator and curved across it, {@code ρ = r sin α_t / cos
+   * β_b}; the generators cross at {@code cos ω = (cos β₁ cos β₂ − sin β₁ sin β₂ sin² α_n)/(cos β_b1
+   * cos β_b2)}, and the pressure is that of Hertz for two such cylinders.
    *
    * @param teeth1 z₁, of the driving gear; starts of a worm
    * @param teeth2 z₂, of the driven gear
@@ -88,6 +100,10 @@ public final class SkewPair {
    * @param speed n₁ of gear 1
    * @param friction μ along the teeth
    * @param addendum tip height in normal modules
+   * @param modulus1 E₁, for the contact stress
+   * @param modulus2 E₂
+   * @param poisson1 ν₁
+   * @param poisson2 ν₂
    * @throws RefusedException if the shafts are parallel, or gear 1 cannot drive
    */
   @Calculates(
@@ -96,7 +112,8 @@ public final class SkewPair {
               + " Analytical Mechanics of Gears, spiral gears (sliding); Shigley's Mechanical"
               + " Engineering Design, 8th ed., section 13-16 and Eq. (13-46) (forces, efficiency)",
       cautions = {
-        "Point contact: these gears carry little, and wear widens the track until it does.",
+        "Point contact: these gears carry little, and wear widens the track until it does; the contact"
+            + " stress is that of new flanks.",
         "Self-locking from a coefficient of friction is no brake: vibration frees it.",
         SpurPair.NOMINAL
       },
@@ -111,7 +128,11 @@ public final class SkewPair {
       @In("N.m") @Range(">= 0 N.m") @Default("0 N.m") double torque,
       @In("rpm") @Range(">= 0 rpm") @Default("0 rpm") double speed,
       @In("1") @Range("0 .. 0.5") @Default("0") double friction,
-      @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum) {
+      @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum,
+      @In("GPa") @Range("> 0 GPa") @Default("207 GPa") double modulus1,
+      @In("GPa") @Range("> 0 GPa") @Default("207 GPa") double modulus2,
+      @In("1") @Range("0 .. 0.5") @Default("0.292") double poisson1,
+      @In("1") @Range("0 .. 0.5") @Default("0.292") double poisson2) {
     double turned = helixAngle1 + helixAngle2;
     if (Math.abs(turned) < 1e-9) {
       throw new RefusedException("these shafts are parallel; take helical_pair");
@@ -130,6 +151,14 @@ public final class SkewPair {
     double normal = 2 * torque / (first.pitchDiameter() * first.along(pressureAngle, drag));
     double pitchLine1 = speed * first.pitchDiameter() / 2;
     double pitchLine2 = pitchLine1 * StrictMath.cos(helixAngle1) / StrictMath.cos(helixAngle2);
+    ContactEllipse contact =
+        torque == 0
+            ? null
+            : first.contact(
+                second,
+                pressureAngle,
+                normal,
+                HertzContact.contactModulus(modulus1, modulus2, poisson1, poisson2));
     double basePitch = StrictMath.PI * module * StrictMath.cos(pressureAngle);
     return new Skew(
         teeth2 / teeth1,
@@ -158,7 +187,16 @@ public final class SkewPair {
         forward,
         Math.max(0, reversed),
         !(reversed > 0),
-        torque * teeth2 / teeth1 * forward);
+        torque * teeth2 / teeth1 * forward,
+        loaded(contact == null ? Double.NaN : contact.pressure()),
+        loaded(contact == null ? Double.NaN : contact.major()),
+        loaded(contact == null ? Double.NaN : contact.minor()));
+  }
+
+  private static Uncertain loaded(double value) {
+    return Double.isNaN(value)
+        ? Uncertain.absent("without a torque there is no contact stress: give torque")
+        : new Uncertain(value, 0);
   }
 
   private static Uncertain along(double normal, double helix) {

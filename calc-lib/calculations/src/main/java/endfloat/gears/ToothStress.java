@@ -1,5 +1,6 @@
 package endfloat.gears;
 
+import endfloat.contact.HertzContact;
 import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
@@ -66,8 +67,7 @@ public final class ToothStress {
     double radius1 = pitchDiameter1 / 2 * sin;
     double radius2 = pitchDiameter2 / 2 * sin;
     double radius = radius1 * radius2 / (radius1 + radius2);
-    double modulus =
-        1 / ((1 - poisson1 * poisson1) / modulus1 + (1 - poisson2 * poisson2) / modulus2);
+    double modulus = HertzContact.contactModulus(modulus1, modulus2, poisson1, poisson2);
     double normal = tangential / StrictMath.cos(pressureAngle);
     double half = Math.sqrt(4 * normal * radius / (StrictMath.PI * faceWidth * modulus));
     return new Contact(

@@ -1,5 +1,6 @@
 package endfloat.gears;
 
+import endfloat.contact.HertzContact;
 import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
@@ -87,9 +88,7 @@ public final class ToothStressAgma {
     double pitting =
         StrictMath.cos(pressureAngle) * StrictMath.sin(pressureAngle) / 2 * ratio / (ratio + 1);
     double elastic =
-        1
-            / (StrictMath.PI
-                * ((1 - poisson1 * poisson1) / modulus1 + (1 - poisson2 * poisson2) / modulus2));
+        HertzContact.contactModulus(modulus1, modulus2, poisson1, poisson2) / StrictMath.PI;
     double load = tangential * overload * dynamic * size * loadDistribution;
     return new Agma(
         load * rim / (faceWidth * module * geometryFactor),

@@ -1,5 +1,6 @@
 package endfloat.gears;
 
+import endfloat.contact.HertzContact;
 import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
@@ -139,9 +140,7 @@ public final class ToothStressIso {
                 * StrictMath.cos(mesh.workingAngle)
                 / (cos * cos * StrictMath.sin(mesh.workingAngle)));
     double elasticity =
-        1
-            / (StrictMath.PI
-                * ((1 - poisson1 * poisson1) / modulus1 + (1 - poisson2 * poisson2) / modulus2));
+        HertzContact.contactModulus(modulus1, modulus2, poisson1, poisson2) / StrictMath.PI;
     double sharing = Math.sqrt((4 - contactRatio) / 3);
     double single = singleContact(mesh, contactRatio);
     double nominal =

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** Second methods: equilibrium, power and limits that physics gives; no published figure here. */
 class PairForcesTest {
+  private static final double E = 207e9;
   private static final double DEG = Math.PI / 180;
 
   @Property(tries = 300)
@@ -24,7 +25,21 @@ class PairForcesTest {
       @ForAll @DoubleRange(min = -40, max = 40) double spiral) {
     var pair =
         BevelPair.bevelPair(
-            teeth1, teeth2, 0.003, shaftAngle * DEG, 20 * DEG, 0.01, spiral * DEG, 50, 0, 0, 1);
+            teeth1,
+            teeth2,
+            0.003,
+            shaftAngle * DEG,
+            20 * DEG,
+            0.01,
+            spiral * DEG,
+            50,
+            0,
+            0,
+            1,
+            E,
+            E,
+            0.3,
+            0.3);
     // along the common cone element and along the normal of cone 1
     double[] one = inCone(pair.axial1(), pair.radial1(), pair.pitchAngle1());
     double[] two = inCone(pair.axial2(), pair.radial2(), pair.pitchAngle2());
@@ -97,7 +112,7 @@ class PairForcesTest {
 
   private static SkewPair.Skew skew(double helix1, double helix2, double friction) {
     return SkewPair.skewPair(
-        20, 30, 0.002, helix1 * DEG, helix2 * DEG, 20 * DEG, 25, 100, friction, 1);
+        20, 30, 0.002, helix1 * DEG, helix2 * DEG, 20 * DEG, 25, 100, friction, 1, E, E, 0.3, 0.3);
   }
 
   private static double square(double x) {
@@ -120,7 +135,9 @@ class PairForcesTest {
         "with this friction gear 1 cannot drive gear 2: the mesh locks",
         assertThrows(
                 RefusedException.class,
-                () -> SkewPair.skewPair(40, 1, 0.002, 4 * DEG, 86 * DEG, 20 * DEG, 1, 1, 0.12, 1))
+                () ->
+                    SkewPair.skewPair(
+                        40, 1, 0.002, 4 * DEG, 86 * DEG, 20 * DEG, 1, 1, 0.12, 1, E, E, 0.3, 0.3))
             .getMessage());
     assertEquals(
         "teeth_1 = 20.5 is no whole number of teeth",
