@@ -7,6 +7,8 @@ import endfloat.record.RecordException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -15,6 +17,9 @@ import java.util.logging.Logger;
  */
 final class Failures {
   private static final Logger LOG = Logger.getLogger(Failures.class.getName());
+
+  /** An upload beyond this is cut off. */
+  private static final long MOST_TAKEN_IN = 500_000_000;
 
   private Failures() {}
 
@@ -46,6 +51,9 @@ final class Failures {
 
   /** The page gets JSON; a person who opened an address gets a page of words. */
   static void answer(Context ctx, int status, String message, String wayOut) {
+    if (status == 413) {
+      takeIn(ctx);
+    }
     ctx.status(status);
     if (wantsPage(ctx)) {
       ctx.contentType("text/html; charset=utf-8");
@@ -53,6 +61,26 @@ final class Failures {
     } else {
       ctx.contentType("application/json; charset=utf-8");
       ctx.result(json(message, wayOut).toString());
+    }
+  }
+
+  /**
+   * Reads what is still under way and forgets it: an answer given before is lost with the
+   * connection that the sender finds closed.
+   */
+  private static void takeIn(Context ctx) {
+    byte[] buffer = new byte[1 << 16];
+    long taken = 0;
+    try {
+      InputStream body = ctx.req().getInputStream();
+      int count = body.read(buffer);
+      while (count >= 0 && taken < MOST_TAKEN_IN) {
+        taken += count;
+        count = body.read(buffer);
+      }
+    } catch (IOException e) {
+      // The sender went away; there is nobody to answer.
+      LOG.log(Level.FINE, "an upload ended early", e);
     }
   }
 

@@ -11,9 +11,14 @@ import io.javalin.config.SizeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.eclipse.jetty.ee10.servlet.ServletContextHandler;
+import org.eclipse.jetty.ee10.servlet.SessionHandler;
+import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.eclipse.jetty.websocket.core.server.WebSocketServerComponents;
 
 /** The running server. */
 public final class Server implements AutoCloseable {
@@ -63,6 +68,7 @@ public final class Server implements AutoCloseable {
               new Pages(page).addTo(config.routes);
               new PageFiles(page, WebFolder.ofModules()).addTo(config.routes);
               new RecordRoutes(shelf, desk).addTo(config.routes);
+              new RerunRoutes(shelf, desk).addTo(config.routes);
               new CatalogueRoutes(Catalogue.library()).addTo(config.routes);
               new LiveRoutes(desk).addTo(config.routes);
             });
@@ -80,6 +86,7 @@ public final class Server implements AutoCloseable {
     config.jetty.multipartConfig.maxFileSize(UPLOAD_LIMIT, SizeUnit.BYTES);
     config.jetty.multipartConfig.maxTotalRequestSize(UPLOAD_LIMIT, SizeUnit.BYTES);
     config.jetty.multipartConfig.maxInMemoryFileSize(UPLOAD_LIMIT, SizeUnit.BYTES);
+    config.jetty.modifyServletContextHandler(Server::withoutSessions);
     config.jetty.modifyWebSocketServletFactory(
         sockets -> {
           sockets.setMaxTextMessageSize(MESSAGE_LIMIT);
@@ -87,6 +94,26 @@ public final class Server implements AutoCloseable {
         });
     config.http.maxRequestSize = UPLOAD_LIMIT;
     config.http.compressionStrategy = CompressionStrategy.GZIP;
+  }
+
+  /**
+   * No session, which nothing here uses, and no packing of messages, which between two programs of
+   * one machine costs more time than it saves.
+   */
+  private static void withoutSessions(ServletContextHandler context) {
+    SessionHandler sessions = new SessionHandler();
+    sessions.setSessionTrackingModes(Set.of());
+    sessions.setMaxInactiveInterval(60);
+    context.setSessionHandler(sessions);
+    context.addEventListener(
+        new LifeCycle.Listener() {
+          @Override
+          public void lifeCycleStarted(LifeCycle started) {
+            WebSocketServerComponents.getWebSocketComponents(context)
+                .getExtensionRegistry()
+                .unregister("permessage-deflate");
+          }
+        });
   }
 
   /** The port it listens on. */

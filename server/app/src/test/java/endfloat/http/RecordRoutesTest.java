@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -138,15 +139,46 @@ class RecordRoutesTest {
     assertFalse(answer.body().contains("Exception"), answer.body());
   }
 
-  @Test
-  void anUploadOfFiftyMegabytesIsRefusedWithItsLimit() throws IOException {
-    HttpResponse<String> answer =
-        server.send(
-            "/api/records",
-            b -> b.POST(HttpRequest.BodyPublishers.ofByteArray(new byte[50_000_000])));
-    assertEquals(413, answer.statusCode());
-    assertEquals("The upload is larger than 32 MB.", json(answer).path("message").asText());
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void anUploadOfFiftyMegabytesIsRefusedWithItsLimit(boolean lengthIsSaid) throws IOException {
+    byte[] upload = new byte[50_000_000];
+    HttpRequest.BodyPublisher body =
+        lengthIsSaid
+            ? HttpRequest.BodyPublishers.ofByteArray(upload)
+            : HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(upload));
+    for (int i = 0; i < 3; i++) {
+      HttpResponse<String> answer = server.send("/api/records", b -> b.POST(body));
+      assertEquals(413, answer.statusCode());
+      assertEquals("The upload is larger than 32 MB.", json(answer).path("message").asText());
+    }
     assertEquals(200, server.get("/api/shelf").statusCode());
+  }
+
+  @Test
+  void aRecordRunsAgainWithAnotherEnginesReadings() throws IOException {
+    Path csv = RunningServer.DEMONSTRATION.resolveSibling("w6-bevel-mesh.second-engine.csv");
+    HttpResponse<String> made = rerun(Files.readString(csv));
+    assertEquals(201, made.statusCode(), made.body());
+    String id = json(made).path("id").asText();
+    assertTrue(Files.readString(server.shelf().resolve(id + ".json")).contains("\"0.142\""));
+    HttpResponse<String> refused = rerun("dial [mm]\n0.1,2\n");
+    assertEquals(422, refused.statusCode(), refused.body());
+    assertTrue(json(refused).path("problems").size() > 1, refused.body());
+    assertEquals(400, server.post("/api/records/w6-bevel-mesh/rerun", "{}").statusCode());
+  }
+
+  private static HttpResponse<String> rerun(String csv) {
+    String body =
+        "--edge\r\nContent-Disposition: form-data; name=\"readings\"; filename=\"second.csv\"\r\n"
+            + "Content-Type: text/csv\r\n\r\n"
+            + csv
+            + "\r\n--edge--\r\n";
+    return server.send(
+        "/api/records/w6-bevel-mesh/rerun",
+        b ->
+            b.header("Content-Type", "multipart/form-data; boundary=edge")
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
   }
 
   @Test

@@ -6,6 +6,7 @@ import endfloat.record.Shelf;
 import endfloat.sheet.OpenSheet;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,8 @@ import java.util.logging.Logger;
  */
 public final class LiveDesk implements AutoCloseable {
   private static final Logger LOG = Logger.getLogger(LiveDesk.class.getName());
+
+  private static final Duration LINGER = Duration.ofSeconds(10);
 
   private final Shelf shelf;
   private final ScheduledExecutorService timer;
@@ -84,7 +87,7 @@ public final class LiveDesk implements AutoCloseable {
     try {
       return use.of(sheet);
     } finally {
-      closeUnwatched(id, sheet);
+      closeLater(id, sheet);
     }
   }
 
@@ -107,10 +110,16 @@ public final class LiveDesk implements AutoCloseable {
 
   synchronized void leave(RecordId id, LiveSheet sheet, Page page) {
     sheet.leave(page);
-    closeUnwatched(id, sheet);
+    closeLater(id, sheet);
   }
 
-  private void closeUnwatched(RecordId id, LiveSheet sheet) {
+  private void closeLater(RecordId id, LiveSheet sheet) {
+    if (!sheet.isWatched() && !timer.isShutdown()) {
+      timer.schedule(() -> closeUnwatched(id, sheet), LINGER.toMillis(), TimeUnit.MILLISECONDS);
+    }
+  }
+
+  private synchronized void closeUnwatched(RecordId id, LiveSheet sheet) {
     if (sheet.isWatched() || !open.remove(id, sheet)) {
       return;
     }
