@@ -43,6 +43,7 @@ public final class Dowels {
       source = GEOMETRY + "; indicator reading = 2 x step (run-out is twice the eccentricity)",
       cautions = {
         "Two dowels also turn the cover: see cover_shift before fitting one offset dowel.",
+        "A bearing panel carries its shaft: support both before the last dowel is drawn.",
         "Mark the direction on both parts; a dowel turned out of its mark leaves"
             + " offset_dowel_error."
       },

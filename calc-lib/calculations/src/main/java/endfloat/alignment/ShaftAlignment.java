@@ -86,7 +86,9 @@ public final class ShaftAlignment {
               + " fixed half",
       cautions = {
         DRAWING,
-        "Take soft foot out first; read at one temperature and add the growth of the feet when hot."
+        "Take soft foot out first; read at one temperature and add the growth of the feet when hot.",
+        "Lock the drive off before turning shafts by hand; never reach under a machine that hangs or"
+            + " stands on a jack alone."
       },
       terms = {"rim and face", "coupling alignment", "shims", "soft foot", "cold alignment"})
   public static Feet shaftAlignment(

@@ -51,6 +51,8 @@ public final class EndFloat {
           "derived: chain of lengths, each growing freely from 20 degC (ISO 1) by its own mean"
               + " coefficient",
       cautions = {
+        "Levering a shaft: keep clear of the other end, and under an engine only when it stands on"
+            + " supports.",
         "Stop to stop: for the float to one side of a position, take the links on that side only.",
         "One temperature for a whole block is an assumption; shafts on the oil side run hotter.",
         "Float of a bevel or helical gear adds to its backlash: 2 e tan a sin d, or e tan b."

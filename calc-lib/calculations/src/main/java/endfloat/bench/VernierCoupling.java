@@ -62,7 +62,8 @@ public final class VernierCoupling {
               + " solution of a/A - b/B = steps/lcm",
       cautions = {
         "Say whether degrees are of the crank or of the cam, and which way each shaft turns.",
-        "After the change check valve timing and spark timing at the flywheel again."
+        "After the change check valve timing and spark timing at the flywheel again.",
+        "Earth the ignition and take the plugs out before the engine is turned: it can kick."
       },
       terms = {"ignition timing", "cam timing", "magneto", "vernier", "serrations", "advance"},
       partials = "vernierCouplingPartials")

@@ -153,7 +153,8 @@ public final class Backlash {
       cautions = {
         "Hold the mate and both shafts against their working thrust faces: free end float of a"
             + " bevel gear or helical gear reads as backlash.",
-        "One tooth is one station: readings round the gear are not repeats, run-out is in them."
+        "One tooth is one station: readings round the gear are not repeats, run-out is in them.",
+        "Turn by hand, ignition earthed and plugs out, drive locked off: fingers out of the mesh."
       },
       terms = {"lash", "dial indicator", "clock", "DTI", "test indicator", "arm"},
       partials = "backlashFromDialPartials")

@@ -59,7 +59,8 @@ public final class BevelShims {
             + " offset.",
         "Which way the pattern climbs for a profile movement is found by blueing; set in two trials"
             + " and go on with the slope measured (backlash_rate_measured).",
-        "Judge the tightest and the loosest tooth, cold and hot, not the mean."
+        "Judge the tightest and the loosest tooth, cold and hot, not the mean.",
+        "Turn by hand, ignition earthed and plugs out, drive locked off: fingers out of the mesh."
       },
       terms = {"mounting distance", "shim", "lash", "contact pattern", "pinion depth", "bevel"},
       partials = "bevelShimsPartials")

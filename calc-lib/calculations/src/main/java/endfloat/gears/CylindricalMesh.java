@@ -36,7 +36,8 @@ final class CylindricalMesh {
       double normalModule,
       double normalAngle,
       double helix,
-      double centresGiven) {
+      double centresGiven,
+      TipHeight tips) {
     this.teeth1 = whole("teeth_1", first.teeth());
     this.teeth2 = whole("teeth_2", second.teeth());
     this.helix = helix;
@@ -73,8 +74,12 @@ final class CylindricalMesh {
       workingAngle = StrictMath.acos((base1 + base2) / 2 / centres);
       backlash = 2 * centres * (Involute.inv(workingAngle) - tight);
     }
-    tip1 = pitch1 + 2 * normalModule * (first.addendum() + first.shift());
-    tip2 = pitch2 + 2 * normalModule * (second.addendum() + second.shift());
+    double off =
+        tips == TipHeight.FULL
+            ? 0
+            : Math.min(0, (centres - standardCentres) / normalModule - shifts);
+    tip1 = pitch1 + 2 * normalModule * (first.addendum() + first.shift() + off);
+    tip2 = pitch2 + 2 * normalModule * (second.addendum() + second.shift() + off);
     double basePitch = StrictMath.PI * base1 / teeth1;
     path = ContactPath.of(tip1 / 2, base1 / 2, tip2 / 2, base2 / 2, workingAngle, basePitch);
     if (!(path.ratio() > 0)) {

@@ -105,6 +105,7 @@ public final class HelicalPair {
    * @param friction μ, coefficient of friction of the flanks
    * @param addendum1 tip height in modules, profile shift apart
    * @param addendum2 of gear 2
+   * @param tips full, or shortened by {@code k = (a_w − a)/m − x₁ − x₂} to keep the clearance
    */
   @Calculates(
       source = SpurPair.SOURCE,
@@ -132,7 +133,8 @@ public final class HelicalPair {
       @In("rpm") @Range(">= 0 rpm") @Default("0 rpm") double speed,
       @In("1") @Range("0 .. 0.5") @Default("0") double friction,
       @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum1,
-      @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum2) {
+      @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum2,
+      @Default("\"full\"") TipHeight tips) {
     CylindricalMesh mesh =
         new CylindricalMesh(
             new CylindricalMesh.Wheel(teeth1, shift1, addendum1),
@@ -140,7 +142,8 @@ public final class HelicalPair {
             module,
             pressureAngle,
             helixAngle,
-            centreDistance);
+            centreDistance,
+            tips);
     double normalPitch = StrictMath.PI * module;
     double axialPitch = normalPitch / StrictMath.sin(helixAngle);
     double overlap = faceWidth / axialPitch;

@@ -95,6 +95,7 @@ public final class SpurPair {
    * @param friction μ, coefficient of friction of the flanks
    * @param addendum1 tip height in modules, profile shift apart
    * @param addendum2 of gear 2
+   * @param tips full, or shortened by {@code k = (a_w − a)/m − x₁ − x₂} to keep the clearance
    */
   @Calculates(
       source = SOURCE,
@@ -112,7 +113,8 @@ public final class SpurPair {
       @In("rpm") @Range(">= 0 rpm") @Default("0 rpm") double speed,
       @In("1") @Range("0 .. 0.5") @Default("0") double friction,
       @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum1,
-      @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum2) {
+      @In("1") @Range("0.5 .. 1.5") @Default("1") double addendum2,
+      @Default("\"full\"") TipHeight tips) {
     CylindricalMesh mesh =
         new CylindricalMesh(
             new CylindricalMesh.Wheel(teeth1, shift1, addendum1),
@@ -120,7 +122,8 @@ public final class SpurPair {
             module,
             pressureAngle,
             0,
-            centreDistance);
+            centreDistance,
+            tips);
     double efficiency = mesh.efficiency(friction);
     return new Spur(
         mesh.ratio(),

@@ -125,7 +125,8 @@ public final class ToothStressIso {
             module,
             pressureAngle,
             0,
-            centreDistance);
+            centreDistance,
+            TipHeight.FULL);
     double contactRatio = mesh.path.ratio();
     if (!(contactRatio >= 1 && contactRatio < 2)) {
       throw new RefusedException(

@@ -62,6 +62,7 @@ class ContactPathTest {
         0.003,
         Math.toRadians(20),
         0,
-        Double.NaN);
+        Double.NaN,
+        TipHeight.FULL);
   }
 }

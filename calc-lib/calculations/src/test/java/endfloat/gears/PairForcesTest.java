@@ -67,10 +67,37 @@ class PairForcesTest {
       @ForAll @IntRange(min = 18, max = 50) int teeth1,
       @ForAll @IntRange(min = 18, max = 50) int teeth2) {
     var spur =
-        SpurPair.spurPair(teeth1, teeth2, 0.003, 20 * DEG, 0, 0, Double.NaN, 100, 100, 0.06, 1, 1);
+        SpurPair.spurPair(
+            teeth1,
+            teeth2,
+            0.003,
+            20 * DEG,
+            0,
+            0,
+            Double.NaN,
+            100,
+            100,
+            0.06,
+            1,
+            1,
+            TipHeight.FULL);
     var helical =
         HelicalPair.helicalPair(
-            teeth1, teeth2, 0.003, 1e-7, 20 * DEG, 0, 0, 0, Double.NaN, 100, 100, 0.06, 1, 1);
+            teeth1,
+            teeth2,
+            0.003,
+            1e-7,
+            20 * DEG,
+            0,
+            0,
+            0,
+            Double.NaN,
+            100,
+            100,
+            0.06,
+            1,
+            1,
+            TipHeight.FULL);
     assertEquals(spur.contactRatio(), helical.contactRatio(), 1e-9);
     assertEquals(spur.efficiency(), helical.efficiency(), 1e-12);
     assertEquals(spur.normal(), helical.normal(), 1e-6);
@@ -143,7 +170,9 @@ class PairForcesTest {
         "teeth_1 = 20.5 is no whole number of teeth",
         assertThrows(
                 RefusedException.class,
-                () -> SpurPair.spurPair(20.5, 30, 0.002, 20 * DEG, 0, 0, Double.NaN, 0, 0, 0, 1, 1))
+                () ->
+                    SpurPair.spurPair(
+                        20.5, 30, 0.002, 20 * DEG, 0, 0, Double.NaN, 0, 0, 0, 1, 1, TipHeight.FULL))
             .getMessage());
   }
 }
