@@ -23,6 +23,8 @@ public enum Terms {
   BRITISH,
   AMERICAN;
 
+  private static final String OTHERWISE = " = ";
+
   private static final Map<String, String> TABLE = table();
 
   private static final Pattern ANY =
@@ -40,7 +42,7 @@ public enum Terms {
       Map<String, String> table = new LinkedHashMap<>();
       lines
           .lines()
-          .filter(l -> !l.isBlank() && !l.startsWith("#"))
+          .filter(l -> !l.isBlank() && !l.startsWith("#") && !l.contains(OTHERWISE))
           .map(l -> l.split("\\s*\\|\\s*", -1))
           .forEach(pair -> table.put(pair[0].toLowerCase(Locale.ROOT), pair[1]));
       return table;

@@ -3,17 +3,13 @@ package endfloat.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Catalogue;
 import endfloat.catalogue.Check;
-import endfloat.record.Reading;
 import endfloat.units.UnitTable;
 import endfloat.working.LineProblem;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,32 +52,7 @@ class CatalogueChecksTest {
   }
 
   private static SheetOfLines worked(Check check) {
-    List<Clause> clauses = new ArrayList<>();
-    if (!check.readings().isEmpty()) {
-      clauses.add(new Clause.Readings("readings", "1", List.of(reading(check.readings()))));
-    }
-    clauses.add(new Clause.Working("work", "2", check.text()));
-    return SheetOfLines.of(new GraphSource(clauses, List.of(), GraphSettings.STANDARD));
-  }
-
-  private static Reading reading(List<Check.Station> stations) {
-    Check.Station first = stations.get(0);
-    List<Reading.Entry> entries =
-        stations.stream()
-            .map(s -> new Reading.Entry(s.at(), List.of(s.taken()), "", "", "", Optional.empty()))
-            .toList();
-    return new Reading(
-        first.name(),
-        "",
-        first.unit(),
-        "",
-        "",
-        "",
-        "",
-        "",
-        List.copyOf(first.at().keySet()),
-        entries,
-        JsonNodeFactory.instance.objectNode());
+    return SheetOfLines.of(CheckSource.of(check, GraphSettings.STANDARD));
   }
 
   private static boolean says(LineProblem problem, String words) {
