@@ -74,6 +74,16 @@ public final class Material {
             .collect(Collectors.joining(". ")));
   }
 
+  /** A name without what makes no difference: two spellings of one material are equal here. */
+  public static String spelling(String name) {
+    return MaterialTable.key(name);
+  }
+
+  /** The name on file of a material under any of its names; empty where it is not on file. */
+  public static Optional<String> onFile(String name) {
+    return MaterialTable.LIBRARY.find(name);
+  }
+
   /** Names of all materials on file, for a list to choose from. */
   public static List<String> names() {
     return MaterialTable.LIBRARY.names();

@@ -91,6 +91,10 @@ final class MaterialTable {
     return List.copyOf(shared.keySet());
   }
 
+  Optional<String> find(String name) {
+    return Optional.ofNullable(spellings.get(key(name)));
+  }
+
   /**
    * The name on file of a material.
    *

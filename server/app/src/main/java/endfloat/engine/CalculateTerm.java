@@ -50,6 +50,9 @@ record CalculateTerm(
   }
 
   private Value run(Value[] values, String identity, Frame frame) {
+    if (calculation.name().equals(Materials.CALCULATION)) {
+      return frame.materials().material(this, values, identity, frame);
+    }
     return calculation.heavy()
         ? frame.heavy(this, values, identity)
         : new CalculationRun(this, values, identity, frame, Progress.IGNORED).value();

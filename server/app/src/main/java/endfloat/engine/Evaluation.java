@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 final class Evaluation implements Frame {
   private Correlations correlations = Correlations.NONE;
   private GraphSettings settings = GraphSettings.STANDARD;
+  private Materials materials = Materials.NONE;
   private List<LineProblem> noted = new ArrayList<>();
   private long count;
   private boolean offPath;
@@ -23,6 +24,10 @@ final class Evaluation implements Frame {
 
   void settings(GraphSettings now) {
     settings = now;
+  }
+
+  void materials(Materials now) {
+    materials = now;
   }
 
   void correlations(Correlations now) {
@@ -86,6 +91,11 @@ final class Evaluation implements Frame {
   }
 
   @Override
+  public Materials materials() {
+    return materials;
+  }
+
+  @Override
   public GraphSettings settings() {
     return settings;
   }
@@ -102,7 +112,9 @@ final class Evaluation implements Frame {
     }
     HeavyWork known = heavy.getOrDefault(owner, Map.of()).get(identity);
     if (known == null || !known.isOf(values, correlations)) {
-      known = new HeavyWork(owner, term, values, identity, new Snapshot(correlations, settings));
+      known =
+          new HeavyWork(
+              owner, term, values, identity, new Snapshot(correlations, materials, settings));
       if (held == null) {
         wanted.add(known);
       }
@@ -153,7 +165,8 @@ final class Evaluation implements Frame {
   }
 
   /** The graph as it was when heavy work was asked for; safe in any thread. */
-  record Snapshot(Correlations correlations, GraphSettings settings) implements Frame {
+  record Snapshot(Correlations correlations, Materials materials, GraphSettings settings)
+      implements Frame {
     @Override
     public Value of(Slot slot) {
       throw new IllegalStateException("heavy work has its values already");

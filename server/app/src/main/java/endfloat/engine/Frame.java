@@ -14,6 +14,9 @@ interface Frame {
 
   GraphSettings settings();
 
+  /** The materials of the record. */
+  Materials materials();
+
   /** The value of a heavy calculation; while it is not there yet a failure that says so. */
   default Value heavy(CalculateTerm term, Value[] values, String identity) {
     return new CalculationRun(term, values, identity, this, Progress.IGNORED).value();

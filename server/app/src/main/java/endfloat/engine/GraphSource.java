@@ -1,20 +1,31 @@
 package endfloat.engine;
 
+import endfloat.record.EnteredMaterial;
 import endfloat.record.Instrument;
 import java.util.List;
 
 /**
  * All that figures come from. Clauses that did not change are best handed over as they were.
  *
+ * @param materials of the record, before those of the library
  * @param date of the record, ISO 8601, by which an instrument is overdue; empty for none
  */
 public record GraphSource(
-    List<Clause> clauses, List<Instrument> instruments, GraphSettings settings, String date) {
+    List<Clause> clauses,
+    List<Instrument> instruments,
+    List<EnteredMaterial> materials,
+    GraphSettings settings,
+    String date) {
   public static final GraphSource EMPTY =
       new GraphSource(List.of(), List.of(), GraphSettings.STANDARD);
 
   public GraphSource(List<Clause> clauses, List<Instrument> instruments, GraphSettings settings) {
     this(clauses, instruments, settings, "");
+  }
+
+  public GraphSource(
+      List<Clause> clauses, List<Instrument> instruments, GraphSettings settings, String date) {
+    this(clauses, instruments, List.of(), settings, date);
   }
 
   /** Workings alone, each its own clause. */
@@ -33,10 +44,10 @@ public record GraphSource(
     for (int i = 0; i < others.size(); i++) {
       if (others.get(i).id().equals(clause.id())) {
         others.set(i, clause);
-        return new GraphSource(others, instruments, settings, date);
+        return new GraphSource(others, instruments, materials, settings, date);
       }
     }
     others.add(clause);
-    return new GraphSource(others, instruments, settings, date);
+    return new GraphSource(others, instruments, materials, settings, date);
   }
 }

@@ -1,5 +1,6 @@
 package endfloat.engine;
 
+import endfloat.record.EnteredMaterial;
 import endfloat.units.Unit;
 import endfloat.working.Kind;
 import endfloat.working.Scope;
@@ -28,6 +29,11 @@ final class NameScope implements Scope {
         .filter(name -> name.indexOf('.') < 0)
         .sorted()
         .toList();
+  }
+
+  @Override
+  public Collection<String> materials() {
+    return graph.source().materials().stream().map(EnteredMaterial::name).toList();
   }
 
   @Override

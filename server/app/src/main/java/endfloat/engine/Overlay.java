@@ -29,6 +29,11 @@ final class Overlay implements Frame {
   }
 
   @Override
+  public Materials materials() {
+    return beneath.materials();
+  }
+
+  @Override
   public GraphSettings settings() {
     return beneath.settings();
   }

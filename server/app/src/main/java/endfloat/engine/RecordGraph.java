@@ -57,6 +57,7 @@ public final class RecordGraph {
         new GraphSource(
             clauses,
             record.instruments(),
+            record.materials(),
             settings(record.settings()),
             record.titleBlock().date()));
   }

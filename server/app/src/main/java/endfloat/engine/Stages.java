@@ -30,6 +30,7 @@ public final class Stages {
         new GraphSource(
             source.clauses(),
             source.instruments(),
+            source.materials(),
             source.settings().atStage(stage),
             source.date()));
   }

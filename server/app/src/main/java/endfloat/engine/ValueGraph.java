@@ -1,6 +1,7 @@
 package endfloat.engine;
 
 import endfloat.catalogue.Catalogue;
+import endfloat.record.EnteredMaterial;
 import endfloat.record.Instrument;
 import endfloat.working.Checked;
 import endfloat.working.CommentedLines;
@@ -59,6 +60,7 @@ public final class ValueGraph {
     changes.begin();
     settings(now);
     instruments(now.instruments());
+    materials(now.materials());
     clauses.update(now.clauses());
     source = now;
     settle();
@@ -154,7 +156,9 @@ public final class ValueGraph {
     boolean same = now.settings().equals(before);
     boolean readAnew =
         !now.settings().stage().equals(before.stage()) || !now.date().equals(source.date());
-    source = new GraphSource(source.clauses(), source.instruments(), now.settings(), now.date());
+    source =
+        new GraphSource(
+            source.clauses(), source.instruments(), source.materials(), now.settings(), now.date());
     evaluation.settings(now.settings());
     if (same && !readAnew) {
       return;
@@ -189,6 +193,14 @@ public final class ValueGraph {
         reading.uncheck();
         wiring.touch(reading);
       }
+    }
+  }
+
+  /** Rare, so every line is worked out anew and not only those that name a material. */
+  private void materials(List<EnteredMaterial> now) {
+    if (!now.equals(source.materials())) {
+      evaluation.materials(new Materials(now, checker));
+      clauses.nodes().forEach(wiring::touch);
     }
   }
 

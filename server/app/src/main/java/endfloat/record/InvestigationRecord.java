@@ -98,6 +98,12 @@ public final class InvestigationRecord {
     return instruments;
   }
 
+  public List<EnteredMaterial> materials() {
+    List<EnteredMaterial> materials = new ArrayList<>();
+    tree.path("materials").forEach(one -> materials.add(EnteredMaterial.of(one)));
+    return materials;
+  }
+
   /** Every clause in the order read, a section before its own. */
   public List<Cell> cells() {
     return List.copyOf(cells.values());

@@ -11,16 +11,17 @@ import java.util.Map;
 final class KeyOrder {
   static final List<String> KNOWN =
       List.of(
-          "format version title_block settings parts instruments provenance",
+          "format version title_block settings parts instruments materials provenance",
           "id item group role number name cell kind title subtitle record record_number revision date owner",
           "engine_type engine_serial hours_since_overhaul serial position what unit at taken instrument",
           "effect observed needed of part mate place measured new worn mechanism contribution damage size",
           "orientation method smallest kit document prepared checked approved units terms low high authority condition state rule offset",
           "gain resolution scatter uncertainty coverage calibrated due certificate stage standing fact",
+          "expansion modulus poisson density yield",
           "temperature material axes entries struck mark reason by time text clause marks answered settled photo disposition",
           "remark readings limits rows sizes causes evidence findings roles",
-          "source_hash readings_file readings_hash",
-          "cells remarks library figures value u verdict source results hashes");
+          "source source_hash readings_file readings_hash",
+          "cells remarks library figures value u verdict results hashes");
 
   private static final Map<String, Integer> RANK = new HashMap<>();
 

@@ -50,7 +50,15 @@ record Place(String where, String field) {
 
   private static boolean isThing(String field) {
     return switch (field) {
-      case "readings", "entries", "instruments", "parts", "figures", "remarks", "limits" -> true;
+      case "readings",
+          "entries",
+          "instruments",
+          "materials",
+          "parts",
+          "figures",
+          "remarks",
+          "limits" ->
+          true;
       default -> false;
     };
   }
@@ -60,6 +68,7 @@ record Place(String where, String field) {
       case "readings" -> named("reading", Texts.text(node, "name"), index);
       case "figures" -> named("result", Texts.text(node, "name"), index);
       case "instruments" -> named("instrument", Texts.text(node, "id"), index);
+      case "materials" -> named("material", Texts.text(node, "name"), index);
       case "parts" -> named("part", Texts.text(node, "id"), index);
       case "entries" -> "entry " + (index + 1);
       case "remarks" -> "remark " + (index + 1);

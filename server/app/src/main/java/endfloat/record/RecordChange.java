@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
 public final class RecordChange {
   /** Fields of a record that SET may change, with the schema definition of their elements. */
   private static final List<String> BLOCKS =
-      List.of("title_block", "settings", "parts", "instruments");
+      List.of("title_block", "settings", "parts", "instruments", "materials");
 
   private static final int MOST_SECTIONS_DEEP = 8;
 
@@ -127,11 +127,11 @@ public final class RecordChange {
     if (!BLOCKS.contains(block)) {
       throw new EditRefusedException(
           "the record's '" + block + "' cannot be set by an edit",
-          "set title_block, settings, parts or instruments");
+          "set title_block, settings, parts, instruments or materials");
     }
     ObjectNode from = record.tree();
     if (!from.has(block) && steps.size() > 1) {
-      boolean list = block.equals("parts") || block.equals("instruments");
+      boolean list = !block.equals("title_block") && !block.equals("settings");
       from = Trees.shallow(from);
       from.set(
           block,

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -119,6 +120,12 @@ public final class RecordSchema {
         if (!seen.add(Texts.text(one, "id"))) {
           problems.add("two " + register + " have the id " + Texts.text(one, "id"));
         }
+      }
+    }
+    Set<String> names = new HashSet<>();
+    for (JsonNode one : tree.path("materials")) {
+      if (!names.add(Texts.text(one, "name").toLowerCase(Locale.ROOT))) {
+        problems.add("two materials have the name " + Texts.text(one, "name"));
       }
     }
     return problems;

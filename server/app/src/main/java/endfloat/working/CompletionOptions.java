@@ -10,6 +10,7 @@ import endfloat.units.UnitTable;
 import endfloat.working.Completion.Option;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -144,7 +145,9 @@ final class CompletionOptions {
       return List.of();
     }
     if (call.function().equals("material") || call.argument().startsWith("material")) {
-      return texts(Material.names());
+      Set<String> materials = new LinkedHashSet<>(scope.materials());
+      materials.addAll(Material.names());
+      return texts(materials);
     }
     if (call.argument().equals("over")) {
       return scope

@@ -1,6 +1,7 @@
 package endfloat.working;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 
 /** The names around a line while its kind is found. */
@@ -13,6 +14,11 @@ public interface Scope {
 
   /** All names of the record, for nearest-name hints. */
   Collection<String> names();
+
+  /** Names of materials that stand in the record. */
+  default Collection<String> materials() {
+    return List.of();
+  }
 
   /** Shown unit of a name, for messages such as "length, mm"; empty where none is declared. */
   Optional<endfloat.units.Unit> unitOf(String name);

@@ -27,7 +27,7 @@ import java.util.Set;
 public final class SheetView {
   /** The blocks of a record that stand beside its clauses. */
   private static final List<String> BLOCKS =
-      List.of("title_block", "settings", "parts", "instruments");
+      List.of("title_block", "settings", "parts", "instruments", "materials");
 
   private final LineViews lineViews = new LineViews();
   private RecordGraph figures;
