@@ -4,8 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.review.Agree;
+import endfloat.review.AgreeTogether;
+import endfloat.review.AgreeTogether.Outcome;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -16,7 +20,7 @@ import picocli.CommandLine.Parameters;
     name = "agree",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    description = "Compares the figures saved in a record with the figures computed now.",
+    description = "Compares the figures saved in records with the figures computed now.",
     footer = {
       "",
       "They agree where values are equal to 1e-9, uncertainties to 1e-6, texts and verdicts alike."
@@ -24,11 +28,22 @@ import picocli.CommandLine.Parameters;
 final class AgreeCommand implements Callable<Integer> {
   private final Streams streams;
 
-  @Parameters(index = "0", paramLabel = "RECORD", description = "The record.")
-  private Path record;
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "RECORD",
+      description = "Records; a folder stands for all records in it.")
+  private List<Path> given;
 
   @Option(names = "--exact", description = "Ask for equal bits.")
   private boolean exact;
+
+  @Option(
+      names = "--save",
+      description = {
+        "Write the figures computed now into each record whose saved ones are missing",
+        "or differ. The differences are printed; nothing else in the record is touched."
+      })
+  private boolean save;
 
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
@@ -39,18 +54,81 @@ final class AgreeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (given.size() > 1 || Files.isDirectory(given.get(0))) {
+      return many(RecordFile.all(given));
+    }
+    Path record = given.get(0);
     Agree.Report report = Agree.of(RecordFile.read(record), exact);
-    if (report.compared() == 0) {
+    if (report.compared() == 0 && !save) {
       throw new BadInputException(
           record + " holds no saved figures to compare.",
-          "They are saved with the first edit in Endfloat.");
+          "They are saved with the first edit in Endfloat, or by endfloat agree --save.");
     }
+    boolean saved = saved(record, report);
     if (json) {
-      Json.print(streams.out(), json(report));
+      Json.print(streams.out(), json(report).put("saved", saved));
     } else {
       print(report, streams.out());
+      if (saved) {
+        streams.out().println("Saved with the figures computed now: " + record);
+      }
     }
-    return report.agrees() ? Exit.DONE : Exit.OUTSIDE;
+    return report.agrees() || saved ? Exit.DONE : Exit.OUTSIDE;
+  }
+
+  private boolean saved(Path record, Agree.Report report) {
+    if (!save || report.agrees()) {
+      return false;
+    }
+    RecordFile.saveResults(record);
+    return true;
+  }
+
+  private int many(List<Path> records) {
+    boolean told = !json;
+    List<Outcome<Path>> outcomes =
+        AgreeTogether.of(
+            records,
+            RecordFile::read,
+            exact,
+            done -> {
+              if (told) {
+                streams.err().println("compared " + done + " of " + records.size() + " records");
+              }
+            });
+    ArrayNode list = JsonNodeFactory.instance.arrayNode();
+    int code = Exit.DONE;
+    for (Outcome<Path> one : outcomes) {
+      code = Math.max(code, one(one, list));
+    }
+    if (json) {
+      ObjectNode out = JsonNodeFactory.instance.objectNode().put("agrees", code == Exit.DONE);
+      out.set("records", list);
+      Json.print(streams.out(), out);
+    }
+    return code;
+  }
+
+  private int one(Outcome<Path> one, ArrayNode list) {
+    ObjectNode entry = list.addObject().put("record", one.record().toString());
+    if (one.report().isEmpty()) {
+      entry.put("problem", one.problem());
+      streams.err().println(one.problem());
+      return Exit.BAD_INPUT;
+    }
+    Agree.Report report = one.report().get();
+    boolean saved = saved(one.record(), report);
+    entry.setAll(json(report));
+    entry.put("saved", saved);
+    if (!json) {
+      streams.out().print(one.record() + ": ");
+      print(report, streams.out());
+      if (saved) {
+        streams.out().println("  Saved with the figures computed now.");
+      }
+    }
+    // A pattern has no figures yet and disagrees with nothing.
+    return saved || report.differences().isEmpty() ? Exit.DONE : Exit.OUTSIDE;
   }
 
   private static ObjectNode json(Agree.Report report) {
@@ -71,6 +149,10 @@ final class AgreeCommand implements Callable<Integer> {
   }
 
   private static void print(Agree.Report report, PrintStream out) {
+    if (report.compared() == 0) {
+      out.println("no figures are saved.");
+      return;
+    }
     if (report.agrees()) {
       out.println(report.compared() + " figures agree.");
     } else {

@@ -56,6 +56,23 @@ public final class ShelfClaim implements AutoCloseable {
     }
   }
 
+  /** Whether a server has this shelf now. */
+  public static boolean isServed(Path shelf) {
+    Path lock = shelf.resolve(".endfloat").resolve("serving.lock");
+    if (!Files.exists(lock)) {
+      return false;
+    }
+    try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.WRITE)) {
+      FileLock free = tryLock(channel);
+      if (free != null) {
+        free.release();
+      }
+      return free == null;
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot look who serves " + shelf, e);
+    }
+  }
+
   /** Says where the shelf is served, once it is. */
   public void servedAt(int number) {
     try {

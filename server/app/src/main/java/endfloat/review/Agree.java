@@ -65,8 +65,12 @@ public final class Agree {
     return between(record, Results.recomputed(record), exact);
   }
 
-  /** Compares the figures saved with a record with results that were computed of it. */
-  static Report between(InvestigationRecord record, JsonNode results, boolean exact) {
+  /** Compares the figures saved with a record with results that were computed of it already. */
+  public static Report with(InvestigationRecord record, JsonNode results) {
+    return between(record, results, false);
+  }
+
+  private static Report between(InvestigationRecord record, JsonNode results, boolean exact) {
     Agree agree = new Agree(exact);
     Map<String, JsonNode> now = new LinkedHashMap<>();
     results.path("figures").forEach(figure -> now.put(figure.path("name").asText(), figure));

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -165,7 +167,31 @@ class CommandsTest {
   @Test
   void aFileThatIsNotThereOrAFolderIsSaidToBe() {
     assertTrue(Run.of("", "agree", folder.resolve("no.json").toString()).err().contains("no file"));
-    assertTrue(Run.of("", "agree", folder.toString()).err().contains("is a folder"));
+    assertTrue(Run.of("", "agree", folder.toString()).err().contains("no records in"));
+    assertTrue(
+        Run.of("", "rerun", folder.toString(), "--readings", "a", "--out", "b")
+            .err()
+            .contains("is a folder"));
+  }
+
+  @Test
+  void recordsOfAFolderAreComparedTogetherAndSavedWithTheirFigures() throws IOException {
+    Path one = folder.resolve("one.json");
+    Files.copy(Path.of("../../notebooks/w6-bevel-mesh.json"), one);
+    ObjectNode tree = (ObjectNode) new ObjectMapper().readTree(one.toFile());
+    ((ObjectNode) tree.at("/results/figures/0")).put("value", 77.5);
+    Files.writeString(folder.resolve("other.json"), tree.toString());
+    Run run = Run.of("", "agree", folder.toString(), "--json");
+    assertEquals(Exit.OUTSIDE, run.code(), run.out());
+    JsonNode records = run.json().path("records");
+    assertTrue(records.at("/0/agrees").asBoolean(), run.out());
+    assertEquals("77.5", records.at("/1/differences/0/saved").asText(), run.out());
+    assertEquals(Exit.DONE, Run.of("", "agree", folder.toString(), "--save").code());
+    Run after = Run.of("", "agree", folder.toString());
+    assertEquals(Exit.DONE, after.code(), after.out());
+    assertTrue(after.err().contains("compared 2 of 2 records"), after.err());
+    Files.writeString(folder.resolve("bad.json"), "{");
+    assertEquals(Exit.BAD_INPUT, Run.of("", "agree", folder.toString()).code());
   }
 
   @Test

@@ -21,6 +21,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** One sheet as its pages see it, and what they are told when it changes. Not safe for threads. */
@@ -40,6 +41,11 @@ public final class SheetView {
   private boolean canUndo;
   private boolean canRedo;
   private List<String> notices;
+
+  /** None until the heavy calculations of the record as it was opened are done. */
+  private Optional<SavedFigures> saved = Optional.empty();
+
+  private boolean edited;
 
   /**
    * @param now the sheet as it was opened
@@ -66,6 +72,28 @@ public final class SheetView {
     known = new LinkedHashMap<>(graph().figures());
     heads.clear();
     heads.putAll(ClauseHead.of(record, graph(), known.values()));
+    saved = Optional.empty();
+    edited = false;
+    compareWithSaved();
+  }
+
+  /** Once all figures of the record as it was opened stand. */
+  private void compareWithSaved() {
+    if (saved.isEmpty() && !edited && !isWorking()) {
+      saved = Optional.of(SavedFigures.of(record, results(), known.keySet()));
+    }
+  }
+
+  private ObjectNode summary() {
+    ObjectNode summary = Summary.of(known.values(), heads.values());
+    saved.ifPresent(figures -> figures.into(summary));
+    return summary;
+  }
+
+  private ObjectNode view(Figure figure, PlacedLines lines, FigureViews views) {
+    ObjectNode view = lineViews.view(figure, lines, known, views);
+    saved.ifPresent(figures -> figures.into(figure, view));
+    return view;
   }
 
   ValueGraph graph() {
@@ -112,8 +140,8 @@ public final class SheetView {
         ClauseOrder.filled(
             ClauseOrder.of(record), id -> cell(cells, record.cell(id).orElseThrow())));
     ObjectNode all = message.putObject("figures");
-    known.forEach((name, figure) -> all.set(name, lineViews.view(figure, lines, known, views)));
-    message.set("summary", Summary.of(known.values(), heads.values()));
+    known.forEach((name, figure) -> all.set(name, view(figure, lines, views)));
+    message.set("summary", summary());
     ArrayNode found = message.putArray("notices");
     notices.forEach(found::add);
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
@@ -144,6 +172,8 @@ public final class SheetView {
       names.addAll(known.keySet());
     }
     take(names);
+    edited = true;
+    saved.ifPresent(figures -> figures.forget(update.names()));
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "changed");
     message.put("revision", revision);
     message.put("author", change.edit().author()).put("page", change.edit().client());
@@ -166,7 +196,7 @@ public final class SheetView {
       blocks(message.putObject("record"), change.blocks());
     }
     figuresInto(message.putObject("figures"), withReaders(names), lines, views);
-    message.set("summary", Summary.of(known.values(), heads.values()));
+    message.set("summary", summary());
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
   }
 
@@ -191,10 +221,15 @@ public final class SheetView {
    */
   public ObjectNode finished(HeavyWork work) {
     ValueGraph.Changed update = graph().finished(work);
-    Set<String> names = update.names();
+    Set<String> names = new LinkedHashSet<>(update.names());
     Set<String> clauses = new HashSet<>(update.clauses());
     clausesOf(names, clauses);
     take(names);
+    boolean compared = saved.isPresent();
+    compareWithSaved();
+    if (!compared && saved.isPresent()) {
+      names.addAll(saved.get().outOfDate());
+    }
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "changed");
     message.put("revision", revision).put("author", "").put("page", "").put("edit", "");
     PlacedLines lines = new PlacedLines(graph());
@@ -203,7 +238,7 @@ public final class SheetView {
     message.putArray("cells");
     message.putArray("removed");
     figuresInto(message.putObject("figures"), withReaders(names), lines, figureViews(lines));
-    message.set("summary", Summary.of(known.values(), heads.values()));
+    message.set("summary", summary());
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
   }
 
@@ -237,7 +272,7 @@ public final class SheetView {
       if (figure == null) {
         into.putNull(name);
       } else {
-        into.set(name, lineViews.view(figure, lines, known, views));
+        into.set(name, view(figure, lines, views));
       }
     }
   }
