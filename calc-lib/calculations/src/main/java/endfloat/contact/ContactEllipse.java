@@ -14,6 +14,8 @@ import endfloat.definition.RefusedException;
 public record ContactEllipse(double major, double minor, double pressure, double approach) {
 
   /**
+   * The ellipse for a gap of two curvatures.
+   *
    * @param sum A + B, half the sum of all four curvatures [1/m]
    * @param difference B − A, 0 or more and below the sum [1/m]
    * @param force [N]

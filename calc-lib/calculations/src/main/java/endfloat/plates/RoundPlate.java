@@ -75,7 +75,7 @@ public final class RoundPlate {
       throw new RefusedException(
           "A force at an inner edge that cannot move bends nothing; leave the edge free or guided.");
     }
-    if (innerCouple != 0 && !turns(innerEdge) || outerCouple != 0 && !turns(outerEdge)) {
+    if ((innerCouple != 0 && !turns(innerEdge)) || (outerCouple != 0 && !turns(outerEdge))) {
       throw new RefusedException(
           "A couple on an edge that cannot turn bends nothing; leave the edge free or supported.");
     }

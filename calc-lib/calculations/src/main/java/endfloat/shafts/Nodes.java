@@ -2,14 +2,14 @@ package endfloat.shafts;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.SortedSet;
 
 /** Places along a beam at which something begins, ends or acts. */
 final class Nodes {
   private Nodes() {}
 
   /** In order; two places closer than a rounding are one. */
-  static double[] of(TreeSet<Double> places, double length) {
+  static double[] of(SortedSet<Double> places, double length) {
     List<Double> kept = new ArrayList<>();
     for (double place : places) {
       if (kept.isEmpty() || place - kept.get(kept.size() - 1) > 1e-9 * length) {

@@ -155,7 +155,7 @@ final class ShaftBeam {
     }
     for (Bearing bearing : bearings) {
       int node = node(bearing.at());
-      if (supports.get(node) != BeamLine.Support.NONE) {
+      if (!supports.get(node).equals(BeamLine.Support.NONE)) {
         throw new RefusedException(
             "Two bearings stand at the same place; give one with the stiffness of both.");
       }
