@@ -86,6 +86,11 @@ export class Desk {
     return this.#edit({ op: "delete", cell, seen: this.cell(cell)?.revision });
   }
 
+  /** Gives a value another name wherever the record names it. @param {string} from @param {string} to */
+  rename(from, to) {
+    return this.#edit({ op: "rename", value: { from, to } });
+  }
+
   undo() {
     return this.#edit({ op: "undo" });
   }
@@ -133,6 +138,11 @@ export class Desk {
   /** @param {string} name @returns {Promise<any>} */
   trace(name) {
     return this.#question({ type: "trace", name });
+  }
+
+  /** What may be made of a value, and of the one pressed before it. @param {string} name @param {string} before @returns {Promise<any>} */
+  offer(name, before) {
+    return this.#question({ type: "offer", name, before });
   }
 
   /** Says which clause this window is in. @param {string} cell */

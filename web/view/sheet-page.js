@@ -4,6 +4,7 @@ import { Clause } from "./clause.js";
 import { arrange, attribute, mark } from "./dom.js";
 import { warmUp } from "./editing.js";
 import { Keyboard } from "./keyboard.js";
+import { Pointing } from "./pointing.js";
 import { Rail } from "./rail.js";
 import { Registers } from "./registers.js";
 import { Says } from "./says.js";
@@ -20,11 +21,12 @@ const timers = { set: (f, ms) => setTimeout(f, ms), clear: (handle) => clearTime
 export class SheetPage {
   /** @type {Map<string, Clause>} */
   #clauses = new Map();
+  /** @type {{id: string, line?: number} | null} */
+  #leadTo = null;
   /** @type {Map<string, Set<Clause>>} which clauses show a figure */
   #shows = new Map();
   #open = null;
   #current = "";
-  #leadTo = null;
 
   /** @param {string} id of the record */
   constructor(id) {
@@ -37,6 +39,7 @@ export class SheetPage {
     this.says = new Says(document.querySelector(".says"));
     this.title = new TitleBlock(document.querySelector(".title"), this.desk);
     this.rail = new Rail(document.querySelector(".rail-in"), this.desk, { go: (clause) => this.go(clause), nextNotWithin: () => this.ways.nextNotWithin() });
+    this.pointing = new Pointing(this);
     this.tracing = new Trace(this);
     this.registers = new Registers(document.querySelector(".registers"), this.desk);
     this.empty = document.querySelector(".empty-sheet");
@@ -94,11 +97,11 @@ export class SheetPage {
     this.redoWord.disabled = !sheet.canRedo;
     if (change.figures.size > 0 || change.order) this.tracing.renew();
     this.telling.verdicts(change);
-    if (this.#leadTo && this.#clauses.has(this.#leadTo)) {
-      const id = this.#leadTo;
+    if (this.#leadTo && this.#clauses.has(this.#leadTo.id) && (this.#leadTo.line === undefined || change.cells.has(this.#leadTo.id))) {
+      const { id, line } = this.#leadTo;
       this.#leadTo = null;
-      this.go(id);
-      this.open(id);
+      if (line === undefined) this.go(id);
+      this.open(id, line);
     }
     document.documentElement.dataset.revision = sheet.revision;
     if (!performance.getEntriesByName("sheet drawn").length) performance.mark("sheet drawn");
@@ -266,12 +269,17 @@ export class SheetPage {
     this.#drawFigures(names);
   }
 
+  /** Opens a clause as soon as the change that is under way has come back. @param {string} id @param {number} [line] */
+  leadTo(id, line) {
+    this.#leadTo = { id, line };
+  }
+
   /** @param {string} kind @param {string} after */
   add(kind, after) {
     const { order, cells } = this.desk.sheet;
     const id = `c${crypto.randomUUID().replaceAll("-", "").slice(0, 12)}`;
     const { parent, after: before } = placeAfter(order, after, kind, cells);
-    this.#leadTo = id;
+    this.leadTo(id);
     this.desk.add(blank(kind, id), parent, before);
   }
 

@@ -8,6 +8,7 @@ export class Trace {
   shown = null;
   #panel = null;
   #ties = null;
+  #next = "";
   #from = [];
   #to = [];
 
@@ -41,18 +42,39 @@ export class Trace {
     this.#to = answer.neededBy ?? [];
     this.page.redrawFigures([before, name]);
     this.draw();
+    this.page.pointing.show(name, before);
+  }
+
+  /** The value gets this name: what is shown of it stays. @param {string} name */
+  follow(name) {
+    this.#next = name;
+  }
+
+  /** Back to the value that is traced. */
+  focus() {
+    this.page.clauseOf(this.name)?.element.querySelector(`[data-value="${CSS.escape(this.name)}"]`)?.focus({ preventScroll: true });
   }
 
   /** The trace anew after an edit. */
   async renew() {
-    const { name } = this;
+    let { name } = this;
     if (name === "") return;
+    if (this.#next !== "" && this.page.desk.figure(this.#next) && !this.page.desk.figure(name)) {
+      name = this.#next;
+      this.shown = { ...this.shown, name };
+      this.page.redrawFigures([name]);
+      this.page.pointing.show(name, "");
+    }
+    this.#next = "";
     const answer = await this.page.desk.trace(name);
     if (!answer || this.name !== name) return;
     this.shown = answer;
+    const focused = document.activeElement;
     const panel = this.#draw(answer);
     this.#panel?.replaceWith(panel);
     this.#panel = panel;
+    // what was typed in the panel goes on in the new one
+    if (focused instanceof HTMLElement && panel.contains(focused)) focused.focus({ preventScroll: true });
     this.#from = [...leaves(answer.tree?.from ?? [])];
     this.#to = answer.neededBy ?? [];
     this.draw();
@@ -86,6 +108,7 @@ export class Trace {
         el("button", { type: "button", class: "word", onclick: () => this.clear() }, "close"),
         el("span", { class: "val" }, tree?.value ?? "", u && el("small", {}, ` ± ${u}`)),
       ),
+      this.page.pointing.element,
       el("ul", { class: "tree" }, ...(tree?.from ?? []).map((node) => this.#node(node))),
       shares.length > 0 && el("div", { class: "needs shares" }, el("span", { class: "cap" }, "Its uncertainty comes from"), el("ul", {}, ...shares)),
       needs.length > 0 && el("div", { class: "needs" }, el("span", { class: "cap" }, "Needed by"), el("ul", {}, ...needs)),

@@ -56,6 +56,10 @@ export class Ways {
       ["L", "next not within", () => this.nextNotWithin()],
       ["W", "next in error or waiting", () => this.#next((id) => ["error", "waiting"].includes(this.page.desk.cell(id).state), "No line is in error and none waits.")],
       ["T", "trace the value in use, on or off", () => this.page.traceAt(this.page.current)],
+      ["D", "difference of this value and the one pressed before", () => this.page.pointing.pair("difference")],
+      ["/", "ratio of this value and the one pressed before", () => this.page.pointing.pair("ratio")],
+      ["M", "limit on the value that was pressed", () => this.page.pointing.limit()],
+      ["R", "rename the value that was pressed", () => this.page.pointing.rename()],
       ["N", "write the next clause", () => this.page.add("working", this.page.current)],
       ["U", "units: metric, imperial", () => this.page.title.switchUnits()],
     ];

@@ -1,8 +1,11 @@
 package endfloat.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -11,7 +14,7 @@ import java.util.Locale;
  * @param op what is done
  * @param cell id of the clause; empty for SET, UNDO, REDO
  * @param at JSON Pointer (RFC 6901): inside the clause for PUT, inside the record for SET
- * @param value the new value; null removes. The whole clause for ADD
+ * @param value the new value; null removes. The whole clause for ADD, the parts for TOGETHER
  * @param parent id of the section to ADD or MOVE into; empty for the top level
  * @param after id of the clause before it there; empty for the first place; null for the last
  */
@@ -23,6 +26,8 @@ public record Change(Op op, String cell, String at, JsonNode value, String paren
     MOVE,
     DELETE,
     SET,
+    /** Several PUTs as one step: they are kept, refused and undone together. */
+    TOGETHER,
     UNDO,
     REDO;
 
@@ -49,6 +54,34 @@ public record Change(Op op, String cell, String at, JsonNode value, String paren
 
   public static Change set(String at, JsonNode value) {
     return new Change(Op.SET, "", at, value, "", null);
+  }
+
+  /** Several puts as one step, in this order. */
+  public static Change together(List<Change> parts) {
+    ArrayNode list = JsonNodeFactory.instance.arrayNode();
+    parts.forEach(part -> list.add(part.toJson()));
+    return new Change(Op.TOGETHER, "", "", list, "", null);
+  }
+
+  /**
+   * The changes that this one is made of: itself, unless it is several.
+   *
+   * @throws EditRefusedException if one of them is no PUT
+   */
+  public List<Change> parts() {
+    if (op != Op.TOGETHER) {
+      return List.of(this);
+    }
+    List<Change> parts = new ArrayList<>();
+    for (JsonNode part : value == null ? JsonNodeFactory.instance.arrayNode() : value) {
+      Change change = fromJson(part);
+      if (change.op != Op.PUT) {
+        throw new EditRefusedException(
+            "only texts and fields of clauses can be changed together", "send the rest one by one");
+      }
+      parts.add(change);
+    }
+    return List.copyOf(parts);
   }
 
   public static Change undo() {
@@ -101,6 +134,7 @@ public record Change(Op op, String cell, String at, JsonNode value, String paren
       }
     }
     throw new EditRefusedException(
-        "'" + text + "' is no kind of edit", "use put, add, move, delete, set, undo or redo");
+        "'" + text + "' is no kind of edit",
+        "use put, add, move, delete, set, together, undo or redo");
   }
 }

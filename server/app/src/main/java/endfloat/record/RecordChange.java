@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -32,6 +33,7 @@ public final class RecordChange {
         case MOVE -> move(record, change);
         case DELETE -> delete(record, change);
         case SET -> set(record, change);
+        case TOGETHER -> together(record, change);
         case UNDO, REDO -> throw new IllegalArgumentException("the sheet knows what was done");
       };
     } catch (RecordException e) {
@@ -148,6 +150,23 @@ public final class RecordChange {
         false,
         Set.of(block),
         put.touched());
+  }
+
+  private static Applied together(InvestigationRecord record, Change change) {
+    InvestigationRecord now = record;
+    List<Change> back = new ArrayList<>();
+    Set<String> cells = new LinkedHashSet<>();
+    for (Change part : change.parts()) {
+      Applied one = put(now, part);
+      now = one.record();
+      back.add(0, one.back());
+      cells.addAll(one.cells());
+    }
+    if (cells.isEmpty()) {
+      throw new EditRefusedException("there is nothing to change", "send at least one change");
+    }
+    return new Applied(
+        now, Change.together(back), Set.copyOf(cells), Set.of(), false, Set.of(), "");
   }
 
   private static Cell existing(InvestigationRecord record, String id) {

@@ -159,6 +159,10 @@ public final class OpenSheet implements AutoCloseable {
       return new Answer.Kept(edit.id(), revision);
     }
     Optional<Touches.Touch> later = later(edit, applied);
+    if (later.isPresent() && change.op() == Change.Op.TOGETHER) {
+      return refused(
+          edit, "one of these places was changed since you saw it", "look at it and repeat it");
+    }
     if (later.isPresent()) {
       return stale(edit, later.get(), now);
     }
@@ -170,6 +174,10 @@ public final class OpenSheet implements AutoCloseable {
   private Optional<Touches.Touch> later(Edit edit, Applied applied) {
     return switch (edit.change().op()) {
       case PUT, SET -> touches.later(edit.change().cell(), applied.touched(), edit);
+      case TOGETHER ->
+          edit.change().parts().stream()
+              .flatMap(part -> touches.later(part.cell(), part.at(), edit).stream())
+              .findFirst();
       case DELETE ->
           applied.removed().stream()
               .flatMap(cell -> touches.later(cell, "", edit).stream())

@@ -38,15 +38,22 @@ final class Touches {
   /** Notes what an entry changed, and by whom. */
   void add(Entry entry) {
     Change did = entry.did();
-    revisions.put(did.cell(), entry.revision());
+    did.parts().forEach(part -> revisions.put(part.cell(), entry.revision()));
     if (did.op() == Change.Op.MOVE) {
+      return;
+    }
+    Touch touch = new Touch(entry.revision(), entry.edit().author(), entry.edit().client());
+    if (did.op() == Change.Op.TOGETHER) {
+      entry.back().parts().forEach(back -> note(back.cell(), back.at(), touch));
       return;
     }
     // the way back points at what is another thing now: the whole list where an element was taken
     // out
-    String pointer = entry.back().at();
-    Touch touch = new Touch(entry.revision(), entry.edit().author(), entry.edit().client());
-    places.computeIfAbsent(did.cell(), any -> new HashMap<>()).put(pointer, touch);
+    note(did.cell(), entry.back().at(), touch);
+  }
+
+  private void note(String cell, String pointer, Touch touch) {
+    places.computeIfAbsent(cell, any -> new HashMap<>()).put(pointer, touch);
   }
 
   /** Notes a clause as changed without a place of its own: moved, or brought back. */

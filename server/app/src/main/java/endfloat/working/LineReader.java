@@ -134,9 +134,9 @@ final class LineReader {
     boolean colon = reading.letter(next) == ':' && nesting.brackets() > 0;
     boolean field = reading.typeBack(0) == WorkingGrammar.DOT;
     if (field) {
-      reading.take(WorkingGrammar.NAME, Letters.name(typed), end, "name", null);
+      reading.take(WorkingGrammar.NAME, Letters.name(typed), end, "field", null);
     } else if (colon) {
-      reading.take(WorkingGrammar.ARGUMENT, Letters.name(typed), end, "name", null);
+      reading.take(WorkingGrammar.ARGUMENT, Letters.name(typed), end, "argument", null);
     } else if (LineWords.isWord(typed)) {
       reading.take(LineWords.type(typed), end, "word");
     } else if (reading.letter(next) == '(' && !opensNote(next) && !opensRemark(next)) {

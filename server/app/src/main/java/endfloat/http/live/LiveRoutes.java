@@ -138,7 +138,7 @@ public final class LiveRoutes {
       case "undo" -> sheet.step(page, idOf(message), Change.undo());
       case "redo" -> sheet.step(page, idOf(message), Change.redo());
       case "here" -> sheet.here(page, text(message, "author"), text(message, "cell"));
-      case "preview", "complete", "hover", "trace" -> page.send(answer(sheet, message));
+      case "preview", "complete", "hover", "trace", "offer" -> page.send(answer(sheet, message));
       case "keepMine" -> sheet.sheet().keepMine();
       case "takeTheirs" -> sheet.sheet().takeTheirs();
       default -> page.send(error("There is no message of this type.", "Load the page again."));
@@ -147,6 +147,11 @@ public final class LiveRoutes {
 
   private static void edit(LiveSheet sheet, Page page, JsonNode json) {
     try {
+      if (text(json, "op").equals("rename")) {
+        JsonNode names = json.path("value");
+        sheet.rename(page, idOf(json), text(names, "from"), text(names, "to"));
+        return;
+      }
       Edit edit = Edit.fromJson(json);
       sheet.edit(page, edit.madeBy(edit.author(), page.id(), ""));
     } catch (EditRefusedException e) {
@@ -170,6 +175,8 @@ public final class LiveRoutes {
                               message.path("offset").asInt(0));
                   case "hover" ->
                       view.questions().hover(text(message, "cell"), text(message, "name"));
+                  case "offer" ->
+                      view.questions().offer(text(message, "name"), text(message, "before"));
                   default -> view.questions().trace(text(message, "name"));
                 });
     if (message.has("seq")) {

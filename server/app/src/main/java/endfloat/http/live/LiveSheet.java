@@ -15,6 +15,7 @@ import endfloat.sheet.Presence;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.SheetListener;
 import endfloat.sheet.Snapshot;
+import endfloat.sheet.ValueRename;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -115,6 +116,17 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   /** Undo and redo have no place of their own: they take back whatever was last. */
   void step(Page page, String id, Change change) {
     edit(page, new Edit(id, "", page.id(), "", Long.MAX_VALUE, change));
+  }
+
+  /**
+   * Gives a value another name wherever it is named.
+   *
+   * @throws endfloat.record.EditRefusedException if it cannot have that name
+   */
+  void rename(Page page, String id, String from, String to) {
+    Snapshot now = sheet.snapshot();
+    Change change = ValueRename.of(now.record(), from, to);
+    edit(page, new Edit(id, "", page.id(), "", now.revision(), change));
   }
 
   void here(Page page, String author, String cell) {

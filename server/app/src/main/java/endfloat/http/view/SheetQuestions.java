@@ -75,6 +75,11 @@ public final class SheetQuestions {
     return message;
   }
 
+  /** What may be made of a value that is pressed, and of the one that was pressed before it. */
+  public ObjectNode offer(String name, String before) {
+    return new ValueOffers(sheet.graph()).of(name, before);
+  }
+
   /** Where a figure comes from, and what needs it. */
   public ObjectNode trace(String name) {
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "trace");

@@ -1,0 +1,116 @@
+package endfloat.sheet;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import endfloat.record.Cell;
+import endfloat.record.Change;
+import endfloat.record.EditRefusedException;
+import endfloat.record.InvestigationRecord;
+import endfloat.working.Renaming;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Gives a value another name wherever a record names it: in readings, workings and limits, in the
+ * figures of notes, in the formulas of schedules, boards of causes and charts.
+ */
+public final class ValueRename {
+  /** Fields that hold a formula of the language, whatever the kind of clause. */
+  private static final Set<String> FORMULAS =
+      Set.of("measured", "low", "high", "observed", "needed", "contribution", "of", "input");
+
+  private static final Set<String> ENTERED = Set.of("fits", "causes", "chart");
+
+  private static final Pattern IN_NOTE = Pattern.compile("\\{(\\s*)([\\p{L}_][\\p{L}\\p{N}_]*)");
+
+  private final String from;
+  private final String to;
+  private final List<Change> changes = new ArrayList<>();
+
+  private ValueRename(String from, String to) {
+    this.from = from;
+    this.to = to;
+  }
+
+  /**
+   * The edit that does it in one step.
+   *
+   * @throws EditRefusedException if there is no such value, or the new name is none or taken
+   */
+  public static Change of(InvestigationRecord record, String from, String to) {
+    if (!Renaming.isName(to)) {
+      throw new EditRefusedException(
+          "'" + to + "' cannot be the name of a value",
+          "write letters, digits and _, a letter first, and no word of the language");
+    }
+    ValueRename taken = new ValueRename(to, to + "_");
+    record.cells().forEach(taken::clause);
+    if (!from.equals(to) && !taken.changes.isEmpty()) {
+      throw new EditRefusedException(
+          "the name " + to + " is in use in this record", "choose another name");
+    }
+    ValueRename renaming = new ValueRename(from, to);
+    record.cells().forEach(renaming::clause);
+    if (renaming.changes.isEmpty()) {
+      throw new EditRefusedException(
+          "nothing in this record is named " + from, "press the value that you mean");
+    }
+    return Change.together(renaming.changes);
+  }
+
+  private void clause(Cell cell) {
+    switch (cell.kind()) {
+      case "working" -> put(cell, "/text", cell.text(), t -> Renaming.inLines(t, from, to));
+      case "note", "caution" -> put(cell, "/text", cell.text(), this::inNote);
+      case "readings" -> {
+        for (int i = 0; i < cell.readings().size(); i++) {
+          String name = cell.readings().get(i).name();
+          put(cell, "/readings/" + i + "/name", name, n -> n.equals(from) ? to : n);
+        }
+      }
+      default -> {
+        if (ENTERED.contains(cell.kind())) {
+          formulas(cell, "", cell.source());
+        }
+      }
+    }
+  }
+
+  private void formulas(Cell cell, String at, JsonNode node) {
+    node.fields()
+        .forEachRemaining(
+            field -> {
+              String here = at + "/" + field.getKey();
+              JsonNode value = field.getValue();
+              boolean part = field.getKey().equals("of") && at.contains("/sizes/");
+              if (value.isTextual() && FORMULAS.contains(field.getKey()) && !part) {
+                UnaryOperator<String> exchange = t -> Renaming.inFormula(t, from, to);
+                put(cell, here, value.textValue(), exchange);
+              } else if (value.isObject()) {
+                formulas(cell, here, value);
+              }
+              for (int i = 0; value.isArray() && i < value.size(); i++) {
+                formulas(cell, here + "/" + i, value.get(i));
+              }
+            });
+  }
+
+  private String inNote(String text) {
+    Matcher figures = IN_NOTE.matcher(text);
+    return figures.replaceAll(
+        found ->
+            Matcher.quoteReplacement(
+                found.group(2).equals(from) ? "{" + found.group(1) + to : found.group()));
+  }
+
+  private void put(Cell cell, String at, String text, UnaryOperator<String> exchange) {
+    String changed = exchange.apply(text);
+    if (!changed.equals(text)) {
+      changes.add(Change.put(cell.id(), at, new TextNode(changed)));
+    }
+  }
+}
