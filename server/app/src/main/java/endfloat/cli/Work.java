@@ -3,16 +3,21 @@ package endfloat.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.Clause;
 import endfloat.engine.ClauseProblem;
 import endfloat.engine.Figure;
+import endfloat.engine.GraphSettings;
 import endfloat.engine.GraphSource;
+import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
 import endfloat.review.FigureNumbers;
 import endfloat.working.LineProblem;
+import endfloat.working.Terms;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -34,10 +39,25 @@ final class Work implements Callable<Integer> {
   /** More than anybody types; keeps a wrong pipe from filling the memory. */
   private static final int MOST_BYTES = 4_000_000;
 
+  /** No clause of a record has this id: it has a blank. */
+  private static final String CLAUSE = "lines typed";
+
   private final Streams streams;
 
   @Option(names = "--json", description = "Print JSON: results and errors.")
   private boolean json;
+
+  @Option(
+      names = "--record",
+      paramLabel = "FILE",
+      description = "Work the lines out among the values, instruments and materials of a record.")
+  private Path record;
+
+  @Option(
+      names = "--terms",
+      paramLabel = "british|american",
+      description = "In whose words messages are; the record's, else british.")
+  private String terms = "";
 
   Work(Streams streams) {
     this(streams, false);
@@ -50,10 +70,11 @@ final class Work implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    GraphSource source = GraphSource.ofWorkings(input());
+    GraphSource source = source();
     ValueGraph graph = ValueGraph.of(source);
-    List<ClauseProblem> problems = graph.problems(source.clauses().get(0).id());
-    Collection<Figure> figures = graph.figures().values();
+    List<ClauseProblem> problems = graph.problems(CLAUSE);
+    Collection<Figure> figures =
+        graph.figures().values().stream().filter(f -> f.clause().equals(CLAUSE)).toList();
     if (json) {
       Json.print(streams.out(), json(figures, problems));
     } else {
@@ -61,6 +82,24 @@ final class Work implements Callable<Integer> {
       problems.forEach(this::printProblem);
     }
     return code(figures, problems);
+  }
+
+  private GraphSource source() throws IOException {
+    GraphSource around =
+        record == null
+            ? GraphSource.EMPTY
+            : RecordGraph.of(RecordFile.read(record)).graph().source();
+    GraphSettings settings =
+        switch (terms) {
+          case "" -> around.settings();
+          case "british", "american" -> around.settings().in(Terms.of(terms));
+          default ->
+              throw new BadInputException(
+                  "There are no terms \"" + terms + "\".", "Write british or american.");
+        };
+    return new GraphSource(
+            around.clauses(), around.instruments(), around.materials(), settings, around.date())
+        .with(new Clause.Working(CLAUSE, "", input()));
   }
 
   private String input() throws IOException {

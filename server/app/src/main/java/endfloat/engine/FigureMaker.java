@@ -25,9 +25,19 @@ final class FigureMaker {
           .thenComparing(Figure.Waiting::name);
 
   private final ValueGraph graph;
+  private OwnNames words;
 
   FigureMaker(ValueGraph graph) {
     this.graph = graph;
+  }
+
+  /** A problem in the words of the record's side. */
+  LineProblem said(LineProblem problem) {
+    if (problem == null) {
+      return null;
+    }
+    words = words == null ? new OwnNames(graph) : words;
+    return words.said(problem);
   }
 
   Figure figure(Slot slot) {
@@ -52,9 +62,9 @@ final class FigureMaker {
         node instanceof DefinitionNode d ? d.typedSpread() : Optional.empty(),
         elements(node, value, judgements),
         judgements,
-        Optional.ofNullable(problem(node)),
+        Optional.ofNullable(said(problem(node))),
         node.state() == Figure.State.WAITING ? waitingOn(node) : List.of(),
-        node.hints().stream().map(h -> placed(node, h)).toList(),
+        node.hints().stream().map(h -> said(placed(node, h))).toList(),
         node instanceof DefinitionNode definition ? definition.definition().comment() : "");
   }
 
@@ -258,6 +268,12 @@ final class FigureMaker {
 
   /** All that is wrong or worth a hint with the nodes of a clause. */
   List<ClauseProblem> problems(List<Node> nodes) {
+    List<ClauseProblem> all = found(nodes);
+    all.replaceAll(one -> new ClauseProblem(one.clause(), one.at(), said(one.problem())));
+    return all;
+  }
+
+  private List<ClauseProblem> found(List<Node> nodes) {
     List<ClauseProblem> all = new ArrayList<>();
     for (Node node : nodes) {
       if (node.fields() != null) {

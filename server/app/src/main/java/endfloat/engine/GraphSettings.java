@@ -1,6 +1,7 @@
 package endfloat.engine;
 
 import endfloat.units.UnitSystem;
+import endfloat.working.Terms;
 import java.util.Optional;
 
 /**
@@ -10,14 +11,20 @@ import java.util.Optional;
  * @param rule decision rule for limits that name none; empty where each takes its own default
  * @param coverage coverage factor k of the guard band and of expanded uncertainties as printed
  * @param stage the current stage: a bare name of a reading means its readings at this stage
+ * @param terms in whose words messages are
  */
 public record GraphSettings(
-    UnitSystem units, Optional<DecisionRule> rule, double coverage, String stage) {
+    UnitSystem units, Optional<DecisionRule> rule, double coverage, String stage, Terms terms) {
   /** Of lines and clauses without a record. */
   public static final GraphSettings STANDARD =
-      new GraphSettings(UnitSystem.AS_TYPED, Optional.empty(), 2, "as found");
+      new GraphSettings(UnitSystem.AS_TYPED, Optional.empty(), 2, "as found", Terms.BRITISH);
+
+  /** The same with messages in the words of one side. */
+  public GraphSettings in(Terms words) {
+    return new GraphSettings(units, rule, coverage, stage, words);
+  }
 
   GraphSettings atStage(String other) {
-    return new GraphSettings(units, rule, coverage, other);
+    return new GraphSettings(units, rule, coverage, other, terms);
   }
 }

@@ -4,6 +4,7 @@ import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.Settings;
 import endfloat.units.UnitSystem;
+import endfloat.working.Terms;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -80,6 +81,7 @@ public final class RecordGraph {
         system,
         DecisionRule.of(settings.rule()),
         settings.coverage() > 0 ? settings.coverage() : GraphSettings.STANDARD.coverage(),
-        settings.stage());
+        settings.stage(),
+        Terms.of(settings.terms()));
   }
 }

@@ -420,9 +420,10 @@ public final class ValueGraph {
     if (nodes == null) {
       return List.of();
     }
-    List<ClauseProblem> problems = new FigureMaker(this).problems(nodes.nodes());
+    FigureMaker maker = new FigureMaker(this);
+    List<ClauseProblem> problems = maker.problems(nodes.nodes());
     CommentedLines.in(nodes.text(), scope())
-        .forEach(p -> problems.add(new ClauseProblem(clause, "", p)));
+        .forEach(p -> problems.add(new ClauseProblem(clause, "", maker.said(p))));
     return problems;
   }
 

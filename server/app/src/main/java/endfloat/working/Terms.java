@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -34,6 +35,9 @@ public enum Terms {
               .map(Pattern::quote)
               .collect(Collectors.joining("|", "(?<![\\p{L}\\d_])(?:", ")(?![\\p{L}\\d_])")),
           Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern QUOTED_OR_TERM =
+      Pattern.compile("\"[^\"]*\"|" + ANY.pattern(), Pattern.CASE_INSENSITIVE);
 
   private static Map<String, String> table() {
     try (InputStream in = Terms.class.getResourceAsStream("terms.txt");
@@ -62,6 +66,26 @@ public enum Terms {
       return british;
     }
     return ANY.matcher(british).replaceAll(m -> Matcher.quoteReplacement(american(m.group())));
+  }
+
+  /**
+   * A text of the program that speaks of what a person wrote. What stands in quotes is left as it
+   * is, and so is a word that somebody has for a name.
+   *
+   * @param names in small letters
+   */
+  public String say(String british, Set<String> names) {
+    if (this == BRITISH) {
+      return british;
+    }
+    StringBuilder said = new StringBuilder();
+    Matcher part = QUOTED_OR_TERM.matcher(british);
+    while (part.find()) {
+      String found = part.group();
+      boolean own = found.startsWith("\"") || names.contains(found.toLowerCase(Locale.ROOT));
+      part.appendReplacement(said, Matcher.quoteReplacement(own ? found : american(found)));
+    }
+    return part.appendTail(said).toString();
   }
 
   private static String american(String british) {

@@ -207,4 +207,50 @@ class WorkTest {
     node.fieldNames().forEachRemaining(names::add);
     return names;
   }
+
+  /** "Center", "percent", "sleeve": the other country's words; common practice, no source. */
+  @Test
+  void messagesAreInTheWordsOfTheSideAskedFor() {
+    String lines = "a = recommended_backlash_coarse(1 1/in, 500 in)\nb = 5 mm * %";
+    assertTrue(errors(lines, "american").contains("at this center distance"));
+    assertTrue(errors(lines, "american").contains("Write the percent as"));
+    assertTrue(errors(lines, "british").contains("at this centre distance"));
+    assertEquals(errors(lines, "british"), Run.of(lines, "work", "--json").out());
+  }
+
+  @Test
+  void whatAPersonWroteIsNeverSaidOtherwise() {
+    String lines =
+        "liner = sump + liner\nsump = liner\na [\"] = \"gudgeon pin\" + 1\ncolour = metre\n"
+            + "b = material(\"liner of colour\").yield";
+    assertEquals(errors(lines, "british"), errors(lines, "american"));
+    assertTrue(errors(lines, "american").contains("liner, sump"), errors(lines, "american"));
+  }
+
+  private static String errors(String lines, String terms) {
+    return Run.of(lines, "work", "--json", "--terms", terms).out();
+  }
+
+  @Test
+  void termsOfNoCountryAreRefused() {
+    Run run = Run.of("a = 1", "work", "--terms", "welsh");
+    assertEquals(Exit.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("Write british or american"), run.err());
+  }
+
+  @Test
+  void linesMayBeWorkedOutAmongThoseOfARecord() {
+    Run run =
+        Run.of(
+            "twice [mm] = 2 * max(dial)",
+            "work",
+            "--json",
+            "--record",
+            "../../notebooks/w6-bevel-mesh.json");
+    assertEquals(1, run.json().path("results").size(), run.out());
+    assertEquals(Exit.DONE, run.code());
+    run = Run.of("dial = 1", "work", "--record", "../../notebooks/w6-bevel-mesh.json");
+    assertEquals(Exit.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("The name dial is defined twice"), run.err());
+  }
 }

@@ -98,4 +98,28 @@ class RecordGraphTest {
     assertEquals(java.util.Set.of(), graph.update(record).names());
     assertEquals(before, graph.graph().evaluations());
   }
+
+  @Test
+  void theRecordsTermsAreThoseOfItsMessages() throws Exception {
+    String json =
+        """
+        {"format":"endfloat-record","version":1,"title_block":{"title":"t","date":"2026-05-12"},
+         "settings":{"terms":"TERMS"},
+         "cells":[{"id":"c1","kind":"working","title":"",
+           "text":"a = recommended_backlash_coarse(1 1/in, 500 in)"}]}
+        """;
+    for (String terms : java.util.List.of("british", "american")) {
+      ValueGraph graph =
+          RecordGraph.of(
+                  InvestigationRecord.read(
+                      json.replace("TERMS", terms)
+                          .getBytes(java.nio.charset.StandardCharsets.UTF_8)))
+              .graph();
+      String message = graph.figure("a").orElseThrow().problem().orElseThrow().message();
+      assertTrue(
+          message.contains(terms.equals("british") ? "centre distance" : "center distance"),
+          message);
+      assertEquals(message, graph.problems("c1").get(0).problem().message());
+    }
+  }
 }
