@@ -45,6 +45,10 @@ public final class NewRecord {
     ObjectNode block = tree.withObject("/title_block");
     block.remove(
         List.of("record_number", "engine_serial", "hours_since_overhaul", "checked", "approved"));
+    if (!pattern.titleBlock().state().equals("pattern")) {
+      // a pattern's says what it is for, another's what came out
+      block.remove("subtitle");
+    }
     titleBlock(block, title, today);
     for (JsonNode part : tree.path("parts")) {
       ((ObjectNode) part).remove("serial");

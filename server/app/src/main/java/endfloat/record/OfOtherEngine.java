@@ -5,8 +5,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
 /**
- * What clauses entered by fields say of one engine and must not say of the next: what was found,
- * what the evidence spoke for, what was measured, who signed. What is to be looked at stays.
+ * What clauses say of one engine and must not say of the next: what was found, what the evidence
+ * spoke for, what was measured, who signed, and notes that are said to be of this engine. What is
+ * to be looked at stays.
  */
 final class OfOtherEngine {
   /** A number, its unit and what is behind ±. */
@@ -16,6 +17,9 @@ final class OfOtherEngine {
   private OfOtherEngine() {}
 
   static void forget(ObjectNode cell) {
+    if (cell.path("of_this_engine").asBoolean()) {
+      cell.put("text", "");
+    }
     for (JsonNode finding : cell.path("findings")) {
       ((ObjectNode) finding)
           .put("state", Finding.State.NOT_INSPECTED.word())

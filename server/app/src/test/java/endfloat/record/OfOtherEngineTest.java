@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
 /** A record begun from another says nothing of an engine that nobody has looked at yet. */
@@ -60,5 +61,32 @@ class OfOtherEngineTest {
     assertEquals(
         "{\"roles\":[{\"role\":\"Checked\"}]}",
         forgotten("{'roles':[{'role':'Checked','name':'A','date':'2026-05-12'}]}").toString());
+  }
+
+  @Test
+  void aNoteOfTheOtherEngineIsLeftOutAndOneThatHoldsForAllStays() throws JsonProcessingException {
+    assertEquals(
+        "",
+        forgotten("{'kind':'note','text':'Chipped.','of_this_engine':true}").at("/text").asText());
+    assertEquals(
+        "Hold the shaft.",
+        forgotten("{'kind':'note','text':'Hold the shaft.'}").at("/text").asText());
+  }
+
+  @Test
+  void whatCameOutIsNotTheSubtitleOfTheNextAndWhatAPatternIsForIs() throws JsonProcessingException {
+    assertEquals("", subtitleOfNext("draft"));
+    assertEquals("For a mesh.", subtitleOfNext("pattern"));
+  }
+
+  private static String subtitleOfNext(String state) throws JsonProcessingException {
+    String record =
+        "{'format':'endfloat-record','version':1,'title_block':{'title':'Mesh',"
+            + "'subtitle':'For a mesh.','state':'"
+            + state
+            + "'},'cells':[]}";
+    InvestigationRecord from =
+        InvestigationRecord.of(new ObjectMapper().readTree(record.replace('\'', '"')));
+    return NewRecord.from(from, "Next", LocalDate.EPOCH).at("/title_block/subtitle").asText();
   }
 }
