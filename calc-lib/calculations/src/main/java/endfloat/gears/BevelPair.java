@@ -22,6 +22,8 @@ public final class BevelPair {
    * @param pitchAngle2 δ₂
    * @param pitchDiameter1 d₁ at the heel
    * @param pitchDiameter2 d₂ at the heel
+   * @param tipDiameter1 d_a1 at the heel, teeth tapering to the apex
+   * @param tipDiameter2 d_a2
    * @param coneDistance R, apex to heel along the pitch cone
    * @param meanConeDistance R_m, to the middle of the face
    * @param meanDiameter1 d_m1 at the middle of the face
@@ -53,6 +55,8 @@ public final class BevelPair {
       @In("deg") double pitchAngle2,
       @In("mm") double pitchDiameter1,
       @In("mm") double pitchDiameter2,
+      @In("mm") double tipDiameter1,
+      @In("mm") double tipDiameter2,
       @In("mm") double coneDistance,
       @In("mm") double meanConeDistance,
       @In("mm") double meanDiameter1,
@@ -159,6 +163,7 @@ public final class BevelPair {
             pressureAngle,
             spiralAngle,
             addendum);
+    double height = addendum * module * StrictMath.cos(spiralAngle);
     double tangential = 2 * torque / mean1;
     double efficiency = equivalent.efficiency(friction);
     BevelForces forces = new BevelForces(tangential, pressureAngle, spiralAngle);
@@ -172,6 +177,8 @@ public final class BevelPair {
         cone2,
         module * teeth1,
         module * teeth2,
+        module * teeth1 + 2 * height * StrictMath.cos(cone1),
+        module * teeth2 + 2 * height * cos2,
         distance,
         distance * shrink,
         mean1,

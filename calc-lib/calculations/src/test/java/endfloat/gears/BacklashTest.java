@@ -127,11 +127,13 @@ class BacklashTest {
     var forwards =
         Train.backlashThroughTrain(
             List.of(
-                new TrainMesh(1e-4, 0.030, 0.060, 2e-5), new TrainMesh(1.5e-4, 0.025, 0.050, 0)));
+                new TrainMesh(1e-4, 0.030, 0.060, 2e-5, Double.NaN, Double.NaN),
+                new TrainMesh(1.5e-4, 0.025, 0.050, 0, Double.NaN, Double.NaN)));
     var backwards =
         Train.backlashThroughTrain(
             List.of(
-                new TrainMesh(1.5e-4, 0.050, 0.025, 0), new TrainMesh(1e-4, 0.060, 0.030, 2e-5)));
+                new TrainMesh(1.5e-4, 0.050, 0.025, 0, Double.NaN, Double.NaN),
+                new TrainMesh(1e-4, 0.060, 0.030, 2e-5, Double.NaN, Double.NaN)));
     assertEquals(forwards.atFirst(), backwards.atLast(), 1e-15);
     assertEquals(forwards.atLast(), backwards.atFirst(), 1e-15);
     assertEquals(forwards.shares()[0], backwards.shares()[1], 1e-15);
