@@ -1,6 +1,7 @@
+import { label } from "../state/terms.js";
 import { ApprovalBody } from "./approval.js";
 import { CausesBody } from "./causes.js";
-import { el, mark, write } from "./dom.js";
+import { clock, el, mark, write } from "./dom.js";
 import { Field } from "./field.js";
 import { FindingsBody } from "./findings.js";
 import { FitsBody } from "./fits.js";
@@ -23,6 +24,7 @@ export class Clause {
   #titleField = null;
   #depth = -1;
   #both = null;
+  #workedOut = clock();
   editing = false;
   body = null;
 
@@ -75,7 +77,7 @@ export class Clause {
     write(this.#number, cell.number ?? "");
     write(this.#heading, cell.title || "untitled");
     mark(this.#heading, "empty", !cell.title);
-    write(this.#kind, cell.kind);
+    write(this.#kind, cell.kind === "fits" ? label("fits", this.page.terms) : cell.kind);
     this.#titleField?.show(cell.title ?? "");
     this.body?.update();
     this.remarks?.update();
@@ -84,6 +86,7 @@ export class Clause {
 
   /** @param {Iterable<string>} names */
   figures(names) {
+    this.#workedOut = clock();
     this.body?.figures(names);
     this.drawState();
   }
@@ -99,7 +102,7 @@ export class Clause {
     const working = count("working");
     const parts = [errors > 0 ? `${errors} in error` : "", waiting > 0 ? `${waiting} waiting` : "", working > 0 ? "being worked out" : ""].filter(Boolean);
     const others = this.page.othersAt(this.id);
-    const word = this.editing ? "being edited" : parts.join(", ") || (figures.length > 0 ? "fresh" : "");
+    const word = this.editing ? "being edited" : parts.join(", ") || (figures.length === 0 ? "" : figures.some((figure) => figure.outOfDate) ? "saved figures out of date" : `fresh ${this.#workedOut}`);
     write(this.#state, [word, others].filter(Boolean).join("; "));
     mark(this.#state, "now", this.editing);
     mark(this.#state, "error", !this.editing && errors > 0);

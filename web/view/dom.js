@@ -86,6 +86,11 @@ export function isField(target) {
   return target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
 }
 
+/** The time of day, as one writes it in a margin. */
+export function clock() {
+  return new Date().toTimeString().slice(0, 5);
+}
+
 /** Numbers that no other element carries, for labels. */
 let last = 0;
 export function freshId(stem) {

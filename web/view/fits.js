@@ -1,3 +1,4 @@
+import { label } from "../state/terms.js";
 import { answerOf, waitsOn } from "../state/figures.js";
 import { freshMark } from "../state/places.js";
 import { el, mark, write } from "./dom.js";
@@ -21,19 +22,21 @@ export class FitsBody {
   #shape = "";
   #caption = el("caption", { class: "unseen" });
   #table;
+  #worn;
 
   /** @param {import("./clause.js").Clause} clause */
   constructor(clause) {
     this.clause = clause;
     const head = (text, look) => el("th", { scope: "col", class: look }, text);
+    this.#worn = head("", "ends");
     this.#table = el(
       "table",
       { class: "t fits" },
       this.#caption,
       el("colgroup", {}, el("col", { class: "c-item" }), el("col"), el("col", { class: "c-new" }), el("col", { class: "c-new" }), el("col", { class: "c-res" }), el("col", { class: "c-lim" })),
-      el("thead", {}, el("tr", {}, head("Item"), head("Fit"), head("New", "ends"), head("Worn", "ends"), head("Measured", "result"), head("Against limits", "lim"))),
+      el("thead", {}, el("tr", {}, head("Item"), head("Fit"), head("New", "ends"), this.#worn, head("Measured", "result"), head("Against limits", "lim"))),
     );
-    this.empty = el("p", { class: "quiet" }, "No fit yet. Press Enter and name one: the two parts, the limits when new and when worn, whose limits they are, and the value measured, such as  bore - journal.");
+    this.empty = el("p", { class: "quiet" });
     this.elements = [this.#table, this.empty];
   }
 
@@ -43,6 +46,9 @@ export class FitsBody {
 
   update() {
     const { cell } = this.clause;
+    const { terms } = this.clause.page;
+    write(this.#worn, label("worn", terms));
+    write(this.empty, label("fitsEmpty", terms));
     write(this.#caption, `Schedule of fits and clearances, clause ${cell.number} ${cell.title}`);
     const shape = JSON.stringify([this.#rows, cell.board, cell.problems, this.clause.page.desk.sheet.record.parts]);
     if (shape !== this.#shape) {
@@ -116,7 +122,7 @@ export class FitsBody {
   open() {
     const { clause } = this;
     this.editing = new Entry(clause, {
-      hint: "A bare number is in the unit of the row. What the worn limits leave open stays as new.",
+      hint: label("fitsHint", this.clause.page.terms),
       groups: () => this.#rows.map((row, index) => this.#group(row, index)),
       more: [["another fit", () => append(clause, "/rows", blankFit(this.#rows))]],
     });

@@ -12,6 +12,7 @@ export class Quantity {
   #value = el("span", { class: "v" });
   #unit = el("span", { class: "un" });
   #u = el("span", { class: "u" });
+  #word = el("span", { class: "oldword", hidden: true });
   #none = el("span", { class: "none" });
   #q;
   #button;
@@ -25,7 +26,7 @@ export class Quantity {
     this.name = name;
     this.#q = el("span", { class: "q" }, this.#value, this.#unit, this.#u);
     this.#button = el("button", { type: "button", class: "value", "data-value": name, title: `Trace ${spoken}`, onclick: () => press(name) }, this.#q);
-    this.element = el("div", {}, this.#button, this.#none);
+    this.element = el("div", {}, this.#button, this.#word, this.#none);
   }
 
   /**
@@ -38,6 +39,7 @@ export class Quantity {
     this.#none.hidden = has;
     if (!has) {
       write(this.#none, none);
+      this.#word.hidden = true;
       return;
     }
     const unit = figure.unit ?? "";
@@ -47,7 +49,11 @@ export class Quantity {
     write(this.#value, figure.value);
     write(this.#unit, unit);
     write(this.#u, figure.u ? `± ${figure.u}` : "");
-    mark(this.element, "old", figure.state === "working");
+    const outOfDate = figure.state !== "working" && Boolean(figure.outOfDate);
+    mark(this.element, "old", figure.state === "working" || outOfDate);
+    write(this.#word, figure.state === "working" ? "being worked out" : outOfDate ? "saved value out of date" : "");
+    this.#word.hidden = this.#word.textContent === "";
+    if (outOfDate) attribute(this.#word, "title", [figure.outOfDate.why, ...(figure.outOfDate.differences ?? []).map((one) => `${one.what ?? ""}: saved ${one.saved}, now ${one.now}`)].filter(Boolean).join(" "));
   }
 
   /** @param {boolean} on */

@@ -153,6 +153,11 @@ export class SheetPage {
     return this.desk.sheet.record.settings?.stage ?? "as found";
   }
 
+  /** Whose words the page's labels are in. */
+  get terms() {
+    return this.desk.sheet.record.settings?.terms;
+  }
+
   /** Whether the sheet is shown as on a phone. */
   get isNarrow() {
     return this.narrow.matches;

@@ -1,4 +1,4 @@
-import { mark, write } from "./dom.js";
+import { clock, mark, write } from "./dom.js";
 
 /** What the page tells of the line to the server, of edits under way, of verdicts, and of others. */
 export class Telling {
@@ -89,8 +89,4 @@ export class Telling {
 export function sentence(text) {
   const trimmed = text.trim();
   return trimmed.charAt(0).toUpperCase() + trimmed.slice(1) + (/[.!?]$/.test(trimmed) ? "" : ".");
-}
-
-function clock() {
-  return new Date().toTimeString().slice(0, 5);
 }

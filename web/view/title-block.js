@@ -1,3 +1,5 @@
+import { integrity } from "../state/integrity.js";
+import { spokenName } from "../state/names.js";
 import { attribute, el, mark, svg, write } from "./dom.js";
 import { Field } from "./field.js";
 
@@ -14,7 +16,7 @@ const FIELDS = [
   ["document", "Document", "s4", "f"],
   ["prepared", "Prepared", "s4", "f"],
   ["checked", "Checked", "s4", "f"],
-  ["approved", "Approved", "s4", "f"],
+  ["approved", "Approved", "s3", "f"],
 ];
 
 /** Stages of an investigation; a bare name in a working means the readings of the present one. */
@@ -28,7 +30,9 @@ export class TitleBlock {
   #integrity = el("span", { class: "f" });
   #more = el("span", { class: "more" });
   #integrityBox;
-  #units = new Map();
+  #which = el("details", { class: "which", hidden: true }, el("summary", {}, "which"), el("ul", {}));
+  #drawn = "";
+  #choices = [];
 
   /** @param {Element} element @param {import("../state/desk.js").Desk} desk */
   constructor(element, desk) {
@@ -39,8 +43,9 @@ export class TitleBlock {
       if (name === "title") cell.append(this.#field("subtitle", "suppl", "Second line of the title"));
       element.append(cell);
     }
-    this.#integrityBox = el("div", { class: "s6 integrity wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more));
-    element.append(this.#integrityBox, this.#stage(), this.#choice("s3", "Units shown", "units", ["metric", "imperial"]));
+    this.#integrityBox = el("div", { class: "s6 integrity wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more, this.#which));
+    const shown = el("div", { class: "s4 shown" }, ...this.#choice("Units shown", "units", ["metric", "imperial"]), ...this.#choice("Terms", "terms", ["british", "american"]));
+    element.append(this.#integrityBox, this.#stage(), shown);
   }
 
   /** @param {string} name @param {string} look @param {string} [label] */
@@ -63,13 +68,14 @@ export class TitleBlock {
     this.stage.value = now;
   }
 
-  #choice(span, caption, setting, values) {
+  /** A choice of two; the first holds where nothing is said. */
+  #choice(caption, setting, values) {
     const buttons = values.map((value) => {
-      const button = el("button", { type: "button", "aria-pressed": "false", onclick: () => this.desk.set(`/settings/${setting}`, value) }, value);
-      this.#units.set(value, button);
-      return button;
+      const word = setting === "terms" ? value.charAt(0).toUpperCase() + value.slice(1) : value;
+      return el("button", { type: "button", "aria-pressed": "false", onclick: () => this.desk.set(`/settings/${setting}`, value) }, word);
     });
-    return el("div", { class: span }, el("span", { class: "cap" }, caption), el("div", { class: "choice", role: "group", "aria-label": caption }, ...buttons));
+    this.#choices.push({ setting, values, buttons });
+    return [el("span", { class: "cap" }, caption), el("div", { class: "choice", role: "group", "aria-label": caption }, ...buttons)];
   }
 
   /** The other system of units. */
@@ -86,29 +92,26 @@ export class TitleBlock {
     write(this.#heading, title);
     document.title = `${[block.record_number, title].filter(Boolean).join(" ")} · Endfloat`;
     this.#drawStage();
-    const units = record.settings?.units ?? "metric";
-    for (const [value, button] of this.#units) attribute(button, "aria-pressed", String(value === units));
+    for (const { setting, values, buttons } of this.#choices) {
+      const now = record.settings?.[setting] ?? values[0];
+      buttons.forEach((button, index) => attribute(button, "aria-pressed", String(values[index] === now)));
+    }
   }
 
   drawSummary() {
-    const summary = this.desk.sheet.summary;
-    const agrees = summary.agrees !== false;
-    mark(this.#integrityBox, "differs", !agrees);
-    write(this.#integrity, agrees ? "Figures agree with the readings" : "Figures saved with the record differ from these");
-    write(this.#more, counts(summary) || "No line in error.");
+    const { kind, line, more, differences } = integrity(this.desk.sheet.summary);
+    mark(this.#integrityBox, "differs", kind === "differs");
+    mark(this.#integrityBox, "unsaved", kind === "unsaved");
+    write(this.#integrity, line);
+    write(this.#more, more || "No line in error.");
+    this.#which.hidden = differences.length === 0;
+    const drawn = JSON.stringify(differences);
+    if (this.#drawn === drawn) return;
+    this.#drawn = drawn;
+    this.#which.lastChild.replaceChildren(...differences.map((one) => el("li", {}, el("a", { href: `#figure-${one.name}` }, spokenName(one.name)), ` ${one.text}`)));
   }
 }
 
-/** What is in error and what waits, in words; empty where nothing does. @param {any} summary */
-export function counts(summary) {
-  const errors = summary.errors ?? 0;
-  const waiting = summary.waiting ?? 0;
-  const parts = [];
-  if (errors > 0) parts.push(`${errors} ${errors === 1 ? "line" : "lines"} in error`);
-  if (waiting > 0) parts.push(`${waiting} waiting`);
-  return parts.join(", ");
-}
-
 function tick() {
-  return svg("svg", { width: 26, height: 22, viewBox: "0 0 26 22", "aria-hidden": "true" }, svg("path", { class: "tick", d: "M2 12l7 7L24 3" }));
+  return svg("svg", { width: 26, height: 22, viewBox: "0 0 26 22", "aria-hidden": "true" }, svg("path", { class: "tick", d: "M2 12l7 7L24 3" }), svg("path", { class: "tick unequal", d: "M3 8h20M3 15h20M18 2L8 21" }));
 }
