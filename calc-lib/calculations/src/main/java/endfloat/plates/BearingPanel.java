@@ -6,9 +6,6 @@ import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
 import endfloat.definition.TypesetAs;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.LUDecomposition;
 
 /** A flat end wall with a bearing housing in the middle: how far it lets a shaft move. */
 public final class BearingPanel {
@@ -21,12 +18,20 @@ public final class BearingPanel {
   }
 
   /**
-   * Stiffness of a panel at its hub.
+   * Stiffness of a panel at its hub, and what a force and a couple do to it.
    *
    * @param axial force along the axis per movement of the hub
    * @param tilt couple per angle of the hub, about an axis across the shaft
+   * @param opening axial movement of the hub by the force given
+   * @param angle tilt of the hub by the couple given
+   * @param stress largest bending stress of both together, at the side where they add
    */
-  public record Stiffness(@In("N/mm") double axial, @In("N.m/rad") double tilt) {}
+  public record Stiffness(
+      @In("N/mm") double axial,
+      @In("N.m/rad") double tilt,
+      @In("mm") double opening,
+      @In("mrad") double angle,
+      @In("MPa") double stress) {}
 
   /**
    * Axial and tilting stiffness of a flat round panel with a rigid hub: k_z = F/z and k_θ = M/θ of
@@ -34,7 +39,8 @@ public final class BearingPanel {
    *
    * <p>The hub cannot bend; the rim is fixed (bolted to a stiff case) or supported, chosen: the
    * truth lies between. Tilt is the plate under a couple at the hub, w = (A r + B r³ + C/r + D r ln
-   * r) cos φ. Prefer a stiffness measured by load and dial.
+   * r) cos φ: bevel and helical forces act at a radius and tilt it. Prefer a stiffness measured by
+   * load and dial.
    *
    * @param outerRadius a, inside of the bolted rim
    * @param hubRadius b, of the stiff boss
@@ -42,58 +48,54 @@ public final class BearingPanel {
    * @param modulus of elasticity
    * @param poisson Poisson's ratio
    * @param rim fixed or supported
-   * @return both stiffnesses
+   * @param force along the axis, for the opening and the stress
+   * @param couple at the hub, for the angle and the stress
+   * @return both stiffnesses, and what the loads do
    */
   @Calculates(
       source =
           "exact thin-plate solution; axial: Roark's Formulas for Stress and Strain, 7th ed., Table 11.2, cases 1f and 1b; tilt:"
-              + " Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., art. 63",
+              + " cases 20 and 21, Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., art. 63",
       cautions =
           "Flat, no ribs, movement below half the thickness. Ribs and a dished wall are stiffer, a joint that gaps is softer.",
-      terms = {"end wall", "diaphragm", "bearing panel", "timing case"})
+      terms = {"end wall", "diaphragm", "bearing panel", "timing case", "trunnion"})
   public static Stiffness panelStiffness(
       @In("mm") @Range("> 0 mm") double outerRadius,
       @In("mm") @Range("> 0 mm") double hubRadius,
       @In("mm") @Range("> 0 mm") double thickness,
       @In("GPa") @Range("> 0 GPa") double modulus,
       @In("1") @Range("0 .. 0.49") @Default("0.3") double poisson,
-      @Default("\"fixed\"") Rim rim) {
+      @Default("\"fixed\"") Rim rim,
+      @In("N") @Default("0 N") double force,
+      @In("N.m") @Default("0 N.m") double couple) {
     if (hubRadius >= outerRadius) {
       throw new RefusedException(
           "The hub is as large as the panel: hub_radius must be less than outer_radius.");
     }
     double stiffness = RoundPlate.stiffness(modulus, thickness, poisson);
     Edge outer = rim == Rim.FIXED ? Edge.FIXED : Edge.SUPPORTED;
-    PlateField field =
+    PlateField pushed =
         new PlateField(
             new PlateField.Plate(outerRadius, hubRadius, stiffness, poisson, outer, Edge.GUIDED),
             PlateField.Loads.hub(hubRadius, 1));
-    return new Stiffness(
-        1 / field.at(hubRadius).deflection(),
-        tilt(hubRadius / outerRadius, stiffness, poisson, rim));
-  }
-
-  /**
-   * Radii scaled by the outer one; the couple of the term D r ln r is 4 π D_plate times its factor.
-   */
-  private static double tilt(double b, double stiffness, double nu, Rim rim) {
-    double ln = StrictMath.log(b);
-    double[] outerSlopeOrMoment =
-        rim == Rim.FIXED
-            ? new double[] {1, 3, -1, 1}
-            : new double[] {0, 2 * (3 + nu), 2 * (1 - nu), 1 + nu};
-    double[][] rows = {
-      {b, b * b * b, 1 / b, b * ln},
-      {1, 3 * b * b, -1 / (b * b), ln + 1},
-      {1, 1, 1, 0},
-      outerSlopeOrMoment
-    };
-    double[] factors =
-        new LUDecomposition(new Array2DRowRealMatrix(rows))
-            .getSolver()
-            .solve(new ArrayRealVector(new double[] {b, 1, 0, 0}))
-            .toArray();
-    return 4 * StrictMath.PI * stiffness * Math.abs(factors[3]);
+    TiltField tilted = new TiltField(hubRadius / outerRadius, poisson, rim == Rim.FIXED);
+    double axial = 1 / pushed.at(hubRadius).deflection();
+    double tilt = tilted.couple() * stiffness;
+    double angle = couple / tilt;
+    double byAngle = stiffness / outerRadius * angle;
+    double moment =
+        PlateSurvey.of(
+                r -> {
+                  PlateField.State state = pushed.at(r);
+                  double[] more = tilted.moments(r / outerRadius);
+                  return Math.max(
+                      Math.abs(force * state.radialMoment()) + Math.abs(byAngle * more[0]),
+                      Math.abs(force * state.hoopMoment()) + Math.abs(byAngle * more[1]));
+                },
+                hubRadius,
+                outerRadius)
+            .value();
+    return new Stiffness(axial, tilt, force / axial, angle, 6 * moment / (thickness * thickness));
   }
 
   /**

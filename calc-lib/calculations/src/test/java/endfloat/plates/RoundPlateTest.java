@@ -130,10 +130,10 @@ class RoundPlateTest {
       @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 0.9) double share) {
     var fixed =
         BearingPanel.panelStiffness(
-            OUTER, OUTER * share, 0.005, 70e9, 0.33, BearingPanel.Rim.FIXED);
+            OUTER, OUTER * share, 0.005, 70e9, 0.33, BearingPanel.Rim.FIXED, 0, 0);
     var supported =
         BearingPanel.panelStiffness(
-            OUTER, OUTER * share, 0.005, 70e9, 0.33, BearingPanel.Rim.SUPPORTED);
+            OUTER, OUTER * share, 0.005, 70e9, 0.33, BearingPanel.Rim.SUPPORTED, 0, 0);
     assertTrue(fixed.axial() > supported.axial());
     assertTrue(fixed.tilt() > supported.tilt());
   }
