@@ -99,7 +99,9 @@ final class ExactUnit implements Unit {
     double value = si.doubleValue();
     if (Double.isInfinite(value) || (value == 0 && si.signum() != 0)) {
       throw new UnitException(
-          number.value().toString() + " " + symbol + " is beyond what can be reckoned with",
+          number.value()
+              + (symbol.equals("1") ? "" : " " + symbol)
+              + " is beyond what can be reckoned with",
           "check the exponent");
     }
     return value;

@@ -16,6 +16,7 @@ final class BracketSearch {
   private static final int STEPS = 96;
   private static final int NARROWINGS = 80;
   private static final int MOST_TRIALS = 200;
+  private static final int MOST_NAMED = 6;
   private static final double GOLDEN = 0.6180339887498949;
 
   /** Roots nearer than this, of the bracket, are one. */
@@ -59,6 +60,9 @@ final class BracketSearch {
       }
     }
     List<Double> apart = apart(roots);
+    if (apart.size() > STEPS) {
+      throw everywhere();
+    }
     if (apart.size() == 1) {
       return apart.get(0);
     }
@@ -231,8 +235,26 @@ final class BracketSearch {
         : UnitPreference.temperature(frame.settings().units()).interval();
   }
 
+  private LineFailure everywhere() {
+    String name = solver.unknowns().get(0).name();
+    return new LineFailure(
+        solver.span(),
+        "Every "
+            + name
+            + " between "
+            + said(low)
+            + " and "
+            + said(high)
+            + " makes the two sides equal: they do not hang on it.",
+        "Write an equation in which " + name + " stands, itself or through another line.");
+  }
+
   private LineFailure several(List<Double> roots) {
-    List<String> said = roots.stream().map(this::said).toList();
+    List<String> said = new ArrayList<>();
+    roots.stream().limit(MOST_NAMED).forEach(root -> said.add(said(root)));
+    if (roots.size() > MOST_NAMED) {
+      said.add("and so on");
+    }
     return new LineFailure(
         solver.span(),
         "Between "

@@ -52,7 +52,7 @@ final class CalculationRun {
     }
     if (!calculation.givesRecord()) {
       if (fields.get(0) instanceof Absent absent) {
-        throw new LineFailure(term.span(), absent.why(), "");
+        throw new LineFailure(term.span(), Refusals.sentence(absent.why()), "");
       }
       return fields.get(0);
     }

@@ -100,7 +100,9 @@ final class SeriesTerms {
       if (found instanceof Absent absent) {
         throw new LineFailure(
             span,
-            absent.why().isEmpty() ? "There is no " + field + " here." : absent.why(),
+            absent.why().isEmpty()
+                ? "There is no " + field + " here."
+                : Refusals.sentence(absent.why()),
             absent.why().isEmpty() ? "See the reference page for when it is given." : "");
       }
       return found;

@@ -61,6 +61,9 @@ final class ArgumentKinds {
       Parameter parameter,
       Expression.Argument argument,
       Map<String, Operand> variables) {
+    if (argument.value() instanceof Expression.Listing list && list.elements().isEmpty()) {
+      return new Operand(list, empty(call, parameter, list));
+    }
     return switch (parameter.form()) {
       case QUANTITY -> quantity(call, parameter, checking.operand(argument.value()), variables);
       case LIST, INDEXED -> list(call, parameter, argument, variables);
@@ -68,6 +71,21 @@ final class ArgumentKinds {
       case CHOICE -> choice(call, parameter, checking.operand(argument.value()));
       case PARTS -> parts(call, parameter, checking.operand(argument.value()));
     };
+  }
+
+  /** An empty list is one left out, where none is the default. */
+  private Typed empty(Expression.Call call, Parameter parameter, Expression.Listing list) {
+    if (!parameter.fallback().equals(Optional.of("[]"))) {
+      throw new KindException(
+          list.span(),
+          named(call, parameter) + " cannot be empty",
+          switch (parameter.form()) {
+            case LIST, PARTS, INDEXED -> "Write its values between [ and ]";
+            default -> "It takes one value, without [ ]";
+          });
+    }
+    Typed.ListOf none = (Typed.ListOf) fallback(call, parameter);
+    return new Typed.ListOf(list.span(), none.kind(), none.elements());
   }
 
   private static String named(Expression.Call call, Parameter parameter) {

@@ -192,6 +192,12 @@ final class ExpressionKinds {
   }
 
   private Typed listing(Expression.Listing listing) {
+    if (listing.elements().isEmpty()) {
+      throw new KindException(
+          listing.span(),
+          "A list of nothing has no kind",
+          "Write its values; [] stands only as an argument that may be left out");
+    }
     List<Operand> elements = new ArrayList<>();
     for (Expression element : listing.elements()) {
       Operand operand = checking.operand(element);

@@ -182,7 +182,9 @@ final class NumberReader {
           from,
           after,
           "A comma in a number is read as a decimal point by some and as thousands by others",
-          "Write " + number.replace(',', '.') + " or " + number.replace(",", ""));
+          number.indexOf('.') >= 0
+              ? "Write " + number.replace(".", "").replace(',', '.')
+              : "Write " + number.replace(',', '.') + " or " + number.replace(",", ""));
     }
   }
 

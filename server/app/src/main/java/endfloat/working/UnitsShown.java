@@ -83,7 +83,9 @@ final class UnitsShown {
       return first(conditional.then(), conditional.otherwise(), typed, scope);
     }
     if (written instanceof Expression.Listing listing) {
-      return found(listing.elements().get(0), typed, scope);
+      return listing.elements().isEmpty()
+          ? Optional.empty()
+          : found(listing.elements().get(0), typed, scope);
     }
     return written instanceof Expression.Call call ? call(call, typed, scope) : Optional.empty();
   }

@@ -263,6 +263,14 @@ class SolveTest {
   }
 
   @Test
+  void anEquationThatDoesNotHangOnTheUnknownSaysSo() {
+    String message =
+        sheet("a = 1\nb = 2\nx = solve a = 1 for b between 0 and 5").errors().get(0).message();
+    assertEquals(
+        "Every b between 0 and 5 makes the two sides equal: they do not hang on it.", message);
+  }
+
+  @Test
   void aPoleIsNoAnswer() {
     String message =
         sheet("x = solve 1 / (x - 1.01) = 0 for x between 0 and 5").errors().get(0).message();

@@ -68,7 +68,7 @@ primary: NUMBER UNIT?
        | TEXT
        | call
        | place
-       | LIST_OPEN expression ( COMMA expression )* LIST_CLOSE
+       | LIST_OPEN ( expression ( COMMA expression )* )? LIST_CLOSE
        | OPEN expression CLOSE
        ;
 
