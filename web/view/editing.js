@@ -1,5 +1,7 @@
+import { callAt } from "../state/call.js";
 import { Typing } from "../state/typing.js";
-import { el, write } from "./dom.js";
+import { el } from "./dom.js";
+import { Help } from "./help.js";
 
 const CALM_AFTER = 700;
 const timers = { set: (f, ms) => setTimeout(f, ms), clear: (handle) => clearTimeout(handle) };
@@ -23,6 +25,8 @@ export class Editing {
   #calm;
   #foot = el("div", { class: "pad-foot" });
   #said = el("div", { class: "said" });
+  #help;
+  #beside = null;
 
   /**
    * @param {import("./clause.js").Clause} clause
@@ -39,7 +43,9 @@ export class Editing {
     this.#typing = new Typing(this.text, { preview: (text) => this.#preview(text), keep: (text) => this.#keep(text) }, timers);
     this.element = el("div", { class: how.prose ? "pad words" : "pad" });
     const hint = how.prose ? "{name} puts a figure in, {#clause} a clause number." : "Results below follow as you type.";
-    this.#foot.append(el("span", {}, hint), el("span", {}, "Esc closes"), this.#said);
+    this.#help = new Help((name) => this.desk.hover(clause.id, name));
+    const reference = el("button", { type: "button", class: "word", onclick: () => this.#refer() }, "reference, F1");
+    this.#foot.append(el("span", {}, hint), el("span", {}, ...(how.prose ? [] : [reference, " "]), "Esc closes"), this.#help.element, this.#said);
     this.#said.className = "problem";
     this.#said.hidden = true;
   }
@@ -63,10 +69,26 @@ export class Editing {
       typed: (text) => this.#typed(text),
       close: () => this.clause.page.close(),
       complete: (text, offset) => this.desk.complete(this.clause.id, text, offset),
+      moved: (text, offset) => !this.prose && this.#help.at(text, offset),
+      help: () => !this.prose && this.#refer(),
     });
     this.element.append(this.#foot);
     this.read(this.#typing.text, this.first.tokens, this.first.problems);
     this.#pad.focus(line);
+  }
+
+  /** Opens the reference beside the sheet, at the calculation the cursor stands in. */
+  async #refer() {
+    const { Beside } = await import("./beside.js");
+    const call = callAt(this.#pad.text, this.#pad.place);
+    const settings = this.desk.sheet.record.settings ?? {};
+    this.#beside?.element.remove();
+    this.#beside = new Beside({
+      reader: () => ({ units: settings.units ?? "metric", terms: settings.terms ?? "british" }),
+      put: (stops) => this.#pad?.insert(stops),
+      closed: () => this.#pad?.view.focus(),
+    });
+    await this.#beside.show(call && (await this.desk.hover(this.clause.id, call.name))?.arguments ? call.name : "");
   }
 
   /** @param {string} text */
@@ -146,6 +168,8 @@ export class Editing {
   close() {
     this.closed = true;
     clearTimeout(this.#calm);
+    this.#help.close();
+    this.#beside?.element.remove();
     this.#typing.rest();
     this.#pad?.close();
     this.element.remove();

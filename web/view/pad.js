@@ -1,4 +1,4 @@
-import { autocompletion, closeCompletion, completionKeymap, completionStatus, startCompletion } from "@codemirror/autocomplete";
+import { autocompletion, closeCompletion, completionKeymap, completionStatus, snippet, startCompletion } from "@codemirror/autocomplete";
 import { history, historyKeymap, standardKeymap } from "@codemirror/commands";
 import { EditorState, StateEffect, StateField, Transaction } from "@codemirror/state";
 import { Decoration, EditorView, highlightActiveLine, keymap } from "@codemirror/view";
@@ -35,6 +35,8 @@ export class Pad {
    * @param {(text: string) => void} on.typed
    * @param {() => void} on.close
    * @param {(text: string, offset: number) => Promise<any>} on.complete
+   * @param {(text: string, offset: number) => void} [on.moved] the cursor, or the text
+   * @param {() => void} [on.help] F1 was pressed
    */
   constructor(on) {
     const nonce = document.querySelector("script[nonce]")?.nonce ?? "";
@@ -51,11 +53,13 @@ export class Pad {
           { key: "Escape", run: (view) => (completionStatus(view.state) === "active" ? closeCompletion(view) : (on.close(), true)) },
           { key: "Mod-Enter", run: () => (on.close(), true) },
           { key: "Ctrl-Space", run: startCompletion },
+          { key: "F1", run: () => (on.help?.(), true) },
         ]),
         // a query under way must not swallow Esc, so its keys come after ours
         keymap.of([...completionKeymap, ...historyKeymap, ...standardKeymap]),
         on.prose ? [] : autocompletion({ override: [(context) => completions(context, on.complete)], icons: false, defaultKeymap: false }),
         EditorView.updateListener.of((update) => {
+          if (update.docChanged || update.selectionSet) on.moved?.(update.state.doc.toString(), update.state.selection.main.head);
           if (update.docChanged && !update.transactions.some((one) => one.annotation(Transaction.remote))) on.typed(update.state.doc.toString());
         }),
       ],
@@ -73,6 +77,18 @@ export class Pad {
     const at = line !== undefined && line >= 1 && line <= doc.lines ? doc.line(line).to : doc.length;
     this.view.dispatch({ selection: { anchor: at }, scrollIntoView: true });
     this.view.focus();
+  }
+
+  /** Where the cursor is. */
+  get place() {
+    return this.view.state.selection.main.head;
+  }
+
+  /** Writes a call at the cursor; Tab leads from one open argument to the next. @param {string} stops */
+  insert(stops) {
+    const { from, to } = this.view.state.selection.main;
+    this.view.focus();
+    snippet(stops)(this.view, null, from, to);
   }
 
   /** Takes over another window's text; the cursor stays where it was, as far as there is text. @param {string} text */
@@ -123,7 +139,7 @@ async function completions(context, ask) {
   if (!answer || context.aborted || answer.options.length === 0) return null;
   return {
     from: answer.from ?? word?.from ?? context.pos,
-    options: answer.options.map((option) => ({ label: option.label, detail: option.detail || undefined, apply: option.apply || option.label })),
+    options: answer.options.map((option) => ({ label: option.label, detail: option.detail || undefined, apply: option.stops ? snippet(option.stops) : option.apply || option.label })),
     validFor: /^[\p{L}\p{N}_]*$/u,
   };
 }

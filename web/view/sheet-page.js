@@ -27,6 +27,7 @@ export class SheetPage {
   #shows = new Map();
   #open = null;
   #current = "";
+  #arrived = false;
 
   /** @param {string} id of the record */
   constructor(id) {
@@ -103,8 +104,17 @@ export class SheetPage {
       if (line === undefined) this.go(id);
       this.open(id, line);
     }
+    this.#arrive();
     document.documentElement.dataset.revision = sheet.revision;
     if (!performance.getEntriesByName("sheet drawn").length) performance.mark("sheet drawn");
+  }
+
+  /** An address may name a clause; it leads there once, when the sheet first stands. */
+  #arrive() {
+    if (this.#arrived) return;
+    this.#arrived = true;
+    const [, id] = /^#clause-(.+)$/.exec(decodeURIComponent(location.hash)) ?? [];
+    if (id) this.go(id);
   }
 
   #drawOrder() {

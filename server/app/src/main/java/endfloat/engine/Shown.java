@@ -116,6 +116,15 @@ public record Shown(String value, String unit, String uncertainty) {
   }
 
   /**
+   * A number of a table.
+   *
+   * @param expanded U [SI]
+   */
+  public static Shown expanded(double si, double expanded, Unit unit) {
+    return number(si, expanded, unit, Optional.empty());
+  }
+
+  /**
    * @param expanded U [SI]
    * @param typed digits to print where the value is an input
    */
@@ -186,7 +195,7 @@ public record Shown(String value, String unit, String uncertainty) {
   }
 
   /** A number [SI] in a unit, for a message. */
-  static String withUnit(double si, Unit unit) {
+  public static String withUnit(double si, Unit unit) {
     String number = digits(unit.fromSi(si), FIGURES_OF_EXACT + 1);
     return unit.print().equals("1") ? number : number + joint(unit.print()) + unit.print();
   }

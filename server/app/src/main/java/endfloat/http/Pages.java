@@ -18,6 +18,7 @@ final class Pages {
     routes.get("/sheet/{id}", ctx -> send(ctx, "sheet.html"));
     routes.get("/reference", ctx -> send(ctx, "reference.html"));
     routes.get("/reference/{name}", ctx -> send(ctx, "reference.html"));
+    routes.get("/reference/tables/{name}", ctx -> send(ctx, "reference.html"));
   }
 
   private void send(Context ctx, String name) {

@@ -23,6 +23,21 @@ class AccessiblePagesTest {
   private static final Map<String, String> FIELDS =
       Map.of("fits", "c42", "findings", "c43", "causes", "c45");
 
+  private static final Map<String, String> PATHS =
+      Map.of(
+          "shelf", "/",
+          "reference", "/reference",
+          "calculation", "/reference/stepped_shaft",
+          "table", "/reference/tables/materials");
+
+  /** What stands on a page that is not a sheet once it is drawn. */
+  private static final Map<String, String> READY =
+      Map.of(
+          "shelf", "html[data-ready] .register tbody tr",
+          "reference", "html[data-ready] .ref-register tr",
+          "calculation", "html[data-ready] .ref-clause",
+          "table", "html[data-ready] .lookup tr");
+
   private static Browser browser;
   private static RunningServer server;
 
@@ -45,6 +60,16 @@ class AccessiblePagesTest {
 
   @ParameterizedTest
   @CsvSource({
+    "reference, paper, 1440",
+    "reference, blueprint, 320",
+    "calculation, paper, 1440",
+    "calculation, blueprint, 1100",
+    "calculation, blueprint, 390",
+    "calculation, paper, 320",
+    "table, paper, 1440",
+    "table, blueprint, 320",
+    "beside, paper, 1440",
+    "beside, blueprint, 390",
     "shelf, paper, 1440",
     "shelf, blueprint, 1100",
     "shelf, paper, 390",
@@ -62,14 +87,19 @@ class AccessiblePagesTest {
   })
   void everyPageInBothInksAndAtEveryWidth(String page, String ink, int width) {
     browser.resize(width, width < 700 ? 844 : 1000);
-    browser.open(server.address(page.equals("shelf") ? "/" : "/sheet/w6-bevel-mesh"));
+    String path = PATHS.getOrDefault(page, "/sheet/w6-bevel-mesh");
+    browser.open(server.address(path));
     browser.run("localStorage.setItem('endfloat.ink', arguments[0])", ink);
     browser.driver().navigate().refresh();
-    browser.find(
-        page.equals("shelf") ? "html[data-ready] .register tbody tr" : "html[data-revision]");
-    if (page.equals("editing")) {
+    browser.find(READY.getOrDefault(page, "html[data-revision]"));
+    if (page.equals("editing") || page.equals("beside")) {
       browser.run("document.querySelector('#clause-c10 .acts .word').click()");
       browser.find(".cm-focused");
+    }
+    if (page.equals("beside")) {
+      browser.run("document.querySelector('.pad-foot .word').click()");
+      browser.find(".beside .rn").click();
+      browser.find(".beside .put-here .main");
     }
     if (FIELDS.containsKey(page)) {
       browser.run(

@@ -63,7 +63,7 @@ public final class CatalogueView {
     return call.append(')').toString();
   }
 
-  private static ObjectNode parameter(Parameter parameter) {
+  static ObjectNode parameter(Parameter parameter) {
     ObjectNode view = JsonNodeFactory.instance.objectNode();
     view.put("name", parameter.name()).put("description", parameter.description());
     view.put("form", word(parameter.form())).put("unit", parameter.unit());
@@ -83,7 +83,7 @@ public final class CatalogueView {
     return view;
   }
 
-  private static ObjectNode result(Result result) {
+  static ObjectNode result(Result result) {
     ObjectNode view = JsonNodeFactory.instance.objectNode();
     view.put("name", result.name()).put("description", result.description());
     view.put("form", word(result.form())).put("unit", result.unit());

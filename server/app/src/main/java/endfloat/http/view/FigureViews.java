@@ -9,6 +9,7 @@ import endfloat.engine.Judgement;
 import endfloat.engine.Shown;
 import endfloat.engine.Value;
 import endfloat.engine.Verdict;
+import endfloat.units.Unit;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
 import java.util.ArrayList;
@@ -181,11 +182,30 @@ final class FigureViews {
               shown.get());
       limits(element.judgements(), judged, drawn, view);
     } else if (element.value() instanceof Value.Series series) {
-      view.put("value", series.size() + " values");
+      listed(figure, element, series, view);
     } else {
       words(element.value()).ifPresent(words -> view.put("value", words));
     }
     return view;
+  }
+
+  /** A list among the results of a calculation: written out where it is short. */
+  private void listed(Figure figure, Figure.Element element, Value.Series series, ObjectNode view) {
+    Optional<Kind> kind =
+        elementKind(figure, element)
+            .map(one -> one instanceof Kind.Series inner ? inner.element() : one);
+    Unit unit = Shown.unit(element.unit(), kind, settings);
+    boolean numbers = series.elements().stream().allMatch(Value.Scalar.class::isInstance);
+    if (!numbers || series.size() == 0 || series.size() > SHORT) {
+      view.put("value", series.size() + " values");
+      return;
+    }
+    view.put(
+        "value",
+        series.elements().stream()
+            .map(one -> Shown.expanded(((Value.Scalar) one).si(), 0, unit).value())
+            .collect(Collectors.joining(", ")));
+    view.put("unit", unit.print().equals("1") ? "" : unit.print());
   }
 
   private static Optional<Kind> elementKind(Figure figure, Figure.Element element) {

@@ -3,11 +3,13 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
 import endfloat.engine.ValueGraph;
 import endfloat.working.Completion;
 import endfloat.working.Hover;
+import endfloat.working.Terms;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -52,12 +54,16 @@ public final class SheetQuestions {
     Completion completion = Completion.at(text, offset, sheet.graph().scope(), Catalogue.library());
     ArrayNode options = message.put("from", completion.from()).putArray("options");
     for (Completion.Option option : completion.options()) {
-      options
-          .addObject()
-          .put("label", option.label())
+      ObjectNode one = options.addObject();
+      one.put("label", option.label())
           .put("detail", option.detail())
           .put("apply", option.apply())
           .put("kind", option.kind());
+      if (option.kind().equals("function")) {
+        Catalogue.library()
+            .find(option.label())
+            .ifPresent(found -> one.put("stops", CallText.stops(found)));
+      }
     }
     return message;
   }
@@ -72,12 +78,27 @@ public final class SheetQuestions {
               message.put("title", hover.title());
               hover.lines().forEach(message.putArray("lines")::add);
             });
+    Catalogue.library()
+        .find(name)
+        .filter(found -> sheet.graph().scope().kindOf(name).isEmpty())
+        .ifPresent(found -> help(message, found));
     return message;
   }
 
   /** What may be made of a value that is pressed, and of the one that was pressed before it. */
   public ObjectNode offer(String name, String before) {
     return new ValueOffers(sheet.graph()).of(name, before);
+  }
+
+  /** What the line of help beneath a pad needs: the arguments one by one, and the source. */
+  private void help(ObjectNode message, Calculation calculation) {
+    ReferenceView.Reader reader =
+        new ReferenceView.Reader(
+            sheet.graph().source().settings().units(), Terms.of(sheet.record().settings().terms()));
+    message.put("summary", reader.terms().say(calculation.summary()));
+    message.put("source", calculation.source());
+    ArrayNode arguments = message.putArray("arguments");
+    calculation.parameters().forEach(one -> arguments.add(ReferenceView.parameter(one, reader)));
   }
 
   /** Where a figure comes from, and what needs it. */

@@ -1,0 +1,162 @@
+package endfloat.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import endfloat.catalogue.Catalogue;
+import endfloat.http.RunningServer;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** The reference in a browser: finding, reading, putting into a working. */
+class ReferencePageTest {
+  private Browser browser;
+  private RunningServer server;
+
+  @BeforeEach
+  void start() {
+    browser = Browser.start();
+    server = RunningServer.start(RunningServer.DEMONSTRATION);
+    browser.open(server.link());
+  }
+
+  @AfterEach
+  void stop() {
+    if (browser != null) {
+      browser.close();
+    }
+    if (server != null) {
+      server.close();
+    }
+  }
+
+  private void open(String path) {
+    browser.open(server.address(path));
+    browser.find("html[data-ready]");
+  }
+
+  @Test
+  void everyCalculationStandsInItAndIsFoundByTheWordOfEitherCountry() {
+    open("/reference");
+    assertEquals(
+        Catalogue.library().all().size(),
+        browser.driver().findElements(By.cssSelector("#names a[href^='/reference/']")).size()
+            - browser.driver().findElements(By.cssSelector("#names a[href*='/tables/']")).size());
+    WebElement find = browser.find("#find");
+    find.sendKeys("end play");
+    browser.awaitText(".ref-meant", "end float");
+    browser.awaitText(".ref-register .rn", "end_float");
+    find.sendKeys(Keys.ENTER);
+    browser.awaitText("h1", "end_float");
+    assertTrue(browser.driver().getCurrentUrl().endsWith("/reference/end_float"));
+    browser.driver().navigate().back();
+    browser.awaitText("h1", "Calculations");
+  }
+
+  @Test
+  void aCalculationIsReadInBothSystemsAndBothCountries() {
+    open("/reference/backlash_from_axial_shift");
+    browser.find(".ref-formula math");
+    browser.awaitText(".worked .q", "mm");
+    browser.find("[data-value=imperial]").click();
+    browser.awaitText(".worked .q", "in");
+    open("/reference/end_float");
+    browser.awaitText(".ref-summary", "loat");
+    browser.find("[data-value=american]").click();
+    browser.awaitText(".ref-summary", "play");
+    browser.find("[data-value=british]").click();
+    browser.awaitText(".ref-summary", "loat");
+  }
+
+  @Test
+  void aListOfPartsIsShownWithItsFields() {
+    open("/reference/stepped_shaft");
+    List<String> names =
+        browser.driver().findElements(By.cssSelector(".ref-table .part-of th")).stream()
+            .map(WebElement::getText)
+            .toList();
+    assertTrue(names.stream().anyMatch(one -> one.contains("segment( outer: )")), names::toString);
+  }
+
+  @Test
+  void theTablesNameTheSourceOfEveryValue() {
+    open("/reference/tables/materials");
+    browser.awaitText("h1", "Materials on file");
+    browser.find(".lookup summary").click();
+    browser.awaitText(".lookup details[open]", "expansion");
+    open("/reference/tables/iso-grades");
+    browser.awaitText(".ref-foot", "ISO 286-1");
+  }
+
+  @Test
+  void aLineIsPutIntoAClauseOfARecordWithTheNamesOfItsArguments() {
+    open("/reference/thermal_growth");
+    browser.await(
+        driver -> driver.findElements(By.cssSelector(".put-in option[value=c13]")).size() == 1);
+    browser.run(
+        "const clause = document.querySelectorAll('.put-in select')[1]; clause.value = 'c13'");
+    browser.find(".put-in .main").click();
+    browser.awaitText(".ref-said", "Written at the end");
+    browser.find(".ref-said a").click();
+    browser.find("html[data-revision]");
+    browser.awaitText("#clause-c13 .says-err", "value is missing");
+    browser.find("#clause-c13.current");
+  }
+
+  @Test
+  void fromAPadTheReferenceOpensBesideItAndReturnsToTheClause() {
+    SheetWindow sheet = SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
+    sheet.edit("c13").chord(Keys.CONTROL, Keys.END).type("\ngrown [mm] = ");
+    sheet.type(Keys.F1);
+    browser.awaitText(".beside .ref-register", "thermal_growth");
+    sheet.type("heat growth");
+    browser.awaitText(".beside .ref-register .rn", "growth");
+    browser.run(
+        "[...document.querySelectorAll('.beside .rn')]"
+            + ".find((one) => one.textContent === 'thermal_growth').click()");
+    browser.awaitText(".beside h2", "thermal_growth");
+    browser.find(".beside .put-here .main").click();
+    browser.await(driver -> driver.findElements(By.cssSelector(".beside")).isEmpty());
+    sheet
+        .type("400 mm", Keys.TAB, "alpha_block", Keys.TAB, "60 K")
+        .awaitText("[id='figure-grown']", "0.552");
+    browser.awaitText(".pad-help", "Source");
+  }
+
+  @Test
+  void aCallIsCompletedWithItsArgumentsAndTheLineOfHelpFollowsTheCursor() {
+    SheetWindow sheet = SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
+    sheet.edit("c13").chord(Keys.CONTROL, Keys.END).type("\ngrown [mm] = thermal_gro");
+    browser.awaitText(".cm-tooltip-autocomplete", "thermal_growth");
+    browser.await(
+        driver ->
+            driver
+                .findElement(By.cssSelector(".cm-tooltip-autocomplete [aria-selected]"))
+                .getText()
+                .startsWith("thermal_growth"));
+    pause();
+    sheet.type(Keys.ENTER);
+    browser.awaitText(".pad .cm-content", "expansion: ");
+    browser.awaitText(".pad-help mark", "length");
+    browser.awaitText(".pad-help", "[mm]");
+    browser.awaitText(".pad-help", "mean coefficient");
+    sheet.type("400 mm", Keys.TAB);
+    browser.awaitText(".pad-help mark", "expansion");
+    assertFalse(browser.find(".pad .cm-content").getText().contains("${"));
+  }
+
+  /** A completion that was only just drawn is not taken yet; the editor waits so long itself. */
+  private static void pause() {
+    try {
+      Thread.sleep(120);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
