@@ -59,7 +59,8 @@ public final class ShimPack {
         "Measure each shim: a pack of nominal thicknesses adds up their errors.",
         "Each shim adds its own uncertainty; many thin shims also spring."
       },
-      terms = {"shim", "shim stock", "mounting distance", "preload", "laminated shim"})
+      terms = {"shim", "shim stock", "mounting distance", "preload", "laminated shim"},
+      partials = "shimPackPartials")
   public static Packs shimPack(
       @In("mm") double[] target,
       @In("mm") double[] stock,
@@ -101,6 +102,36 @@ public final class ShimPack {
       }
     }
     return packs(search.best(wanted), target, stock);
+  }
+
+  /**
+   * Of {@link #shimPack}: the shims taken stay the ones taken. Rows are the numbers of the results
+   * in order, columns the targets, the stock and the most shims.
+   */
+  public static double[][] shimPackPartials(double[] target, double[] stock, double most) {
+    Packs packs = shimPack(target, stock, most);
+    int taken = packs.shims().length;
+    int count = packs.counts().length;
+    double[][] rows = new double[2 * taken + 3 * count + 2][target.length + stock.length + 1];
+    int totals = taken + count;
+    int misses = totals + count;
+    int next = 0;
+    int worst = 0;
+    for (int k = 0; k < count; k++) {
+      for (int i = 0; i < packs.counts()[k]; i++, next++) {
+        int column = target.length + (int) packs.places()[next] - 1;
+        rows[next][column] = 1;
+        rows[totals + k][column] = 1;
+        rows[misses + k][column] = 1;
+      }
+      rows[misses + k][k] = -1;
+      worst = Math.abs(packs.misses()[k]) > Math.abs(packs.misses()[worst]) ? k : worst;
+    }
+    double sign = packs.misses()[worst] < 0 ? -1 : 1;
+    for (int c = 0; c < rows[0].length; c++) {
+      rows[misses + count][c] = sign * rows[misses + worst][c];
+    }
+    return rows;
   }
 
   private static Packs packs(List<List<Integer>> taken, double[] target, double[] stock) {

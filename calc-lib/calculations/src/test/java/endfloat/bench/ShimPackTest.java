@@ -154,4 +154,26 @@ class ShimPackTest {
     assertThrows(
         RefusedException.class, () -> ShimPack.shimPack(micrometres(100), new double[61], 2));
   }
+
+  /** A pack is as uncertain as the shims in it, not as the stock. */
+  @Test
+  void theShimsTakenCarryTheirOwnUncertainty() {
+    double[] target = micrometres(650, 250);
+    double[] stock = micrometres(100, 150, 500, 250, 50);
+    ShimPack.Packs packs = ShimPack.shimPack(target, stock, 3);
+    double[][] rows = ShimPack.shimPackPartials(target, stock, 3);
+    assertEquals(
+        packs.shims().length
+            + packs.counts().length
+            + packs.totals().length
+            + packs.misses().length
+            + 2
+            + packs.places().length,
+        rows.length);
+    // pack 1 is 0.50 + 0.15, pack 2 is 0.25: columns are two targets, five shims, the most
+    double[] total1 = rows[packs.shims().length + 2];
+    assertEquals("[0.0, 0.0, 0.0, 1.0, 1.0, 0.0, 0.0, 0.0]", java.util.Arrays.toString(total1));
+    double[] miss2 = rows[packs.shims().length + 5];
+    assertEquals("[0.0, -1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0]", java.util.Arrays.toString(miss2));
+  }
 }

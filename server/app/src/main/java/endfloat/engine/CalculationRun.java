@@ -128,19 +128,26 @@ final class CalculationRun {
       return gradients;
     }
     double[][] partials = exactPartials();
+    boolean ofLists = partials != null && Outputs.isWhole(partials, numbers.length, arguments);
     int column = -1;
+    int before = 0;
     for (int i = 0; i < values.length; i++) {
       Parameter parameter = calculation.parameters().get(i);
       boolean quantity = parameter.form() == Parameter.Form.QUANTITY;
+      boolean list = parameter.form() == Parameter.Form.LIST;
       column += quantity ? 1 : 0;
+      int here = before;
+      before += Outputs.numbers(arguments[i]);
       for (Arguments.Place place : Arguments.places(values[i], parameter, i)) {
         if (place.value().gradient().isEmpty()) {
           continue;
         }
-        double[] slopes =
-            quantity && partials != null
-                ? Outputs.column(partials, column, calculation.results(), numbers.length)
-                : null;
+        double[] slopes = null;
+        if (ofLists && (quantity || list)) {
+          slopes = Outputs.column(partials, here + place.element());
+        } else if (quantity && partials != null) {
+          slopes = Outputs.column(partials, column, calculation.results(), numbers.length);
+        }
         add(gradients, numbers, slopes == null ? differences(place, numbers) : slopes, place);
       }
     }

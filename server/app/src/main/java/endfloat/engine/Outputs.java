@@ -45,4 +45,32 @@ final class Outputs {
     }
     return slopes;
   }
+
+  /** How many numbers an argument holds that partial derivatives count: of quantities and lists. */
+  static int numbers(Object argument) {
+    return argument instanceof Double ? 1 : argument instanceof double[] list ? list.length : 0;
+  }
+
+  /**
+   * Whether there is a row for every number that comes out, in lists too, and a column for every
+   * number of a quantity or a list that goes in.
+   */
+  static boolean isWhole(double[][] partials, int count, Object[] arguments) {
+    int in = 0;
+    boolean lists = false;
+    for (Object argument : arguments) {
+      in += numbers(argument);
+      lists |= argument instanceof double[];
+    }
+    return lists && partials.length == count && count > 0 && partials[0].length == in;
+  }
+
+  /** One column of such partial derivatives. */
+  static double[] column(double[][] partials, int column) {
+    double[] slopes = new double[partials.length];
+    for (int i = 0; i < slopes.length; i++) {
+      slopes[i] = partials[i][column];
+    }
+    return slopes;
+  }
 }
