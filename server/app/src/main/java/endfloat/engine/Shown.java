@@ -125,6 +125,16 @@ public record Shown(String value, String unit, String uncertainty) {
   }
 
   /**
+   * A difference of two values shown in a unit; of temperatures in the interval of the scale.
+   *
+   * @param si the difference [SI]
+   * @param expanded its U [SI]
+   */
+  public static Shown difference(double si, double expanded, Unit unit) {
+    return number(si, expanded, unit.interval(), Optional.empty());
+  }
+
+  /**
    * @param expanded U [SI]
    * @param typed digits to print where the value is an input
    */

@@ -16,6 +16,8 @@ final class Pages {
   void addTo(RoutesConfig routes) {
     routes.get("/", ctx -> send(ctx, "index.html"));
     routes.get("/sheet/{id}", ctx -> send(ctx, "sheet.html"));
+    routes.get("/compare", ctx -> send(ctx, "compare.html"));
+    routes.get("/rerun/{id}", ctx -> send(ctx, "rerun.html"));
     routes.get("/reference", ctx -> send(ctx, "reference.html"));
     routes.get("/reference/{name}", ctx -> send(ctx, "reference.html"));
     routes.get("/reference/tables/{name}", ctx -> send(ctx, "reference.html"));

@@ -75,6 +75,14 @@ public record LimitStrip(
     return new LimitStripDrawing(this, Ink.PAGE).svg();
   }
 
+  /**
+   * For the page, with where the value was before: a hollow mark there, an arrow from it to the
+   * value.
+   */
+  public String svgFrom(double before, Mark verdictBefore) {
+    return new LimitStripDrawing(this, Ink.PAGE).from(before, verdictBefore).svg();
+  }
+
   /** For a printed document, looks by presentation attributes. */
   public String svgForPrint() {
     return new LimitStripDrawing(this, LimitStripDrawing.PRINT).svg();

@@ -19,6 +19,9 @@ final class LimitStripDrawing {
 
   private static final String INK = "#1a2027";
 
+  /** From the middle of one mark to that of another, where an arrow between them can be seen. */
+  private static final double ROOM_FOR_ARROW = 14;
+
   /** The looks of {@code css/strip.css}, in the colours of paper. */
   static final Ink PRINT =
       Ink.print(
@@ -36,17 +39,28 @@ final class LimitStripDrawing {
                   Map.of("fill", "#ffffff", "stroke", "#7a4f00", "stroke-width", "2")),
               Map.entry("strip-outside", Map.of("fill", "#a2221a")),
               Map.entry(
+                  "strip-before", Map.of("fill", "#ffffff", "stroke", INK, "stroke-width", "1.4")),
+              Map.entry("strip-arrow", stroke(INK, "1.2")),
+              Map.entry(
                   "strip-number",
                   Map.of("fill", "#434a53", "font-size", "11.5", "font-family", "sans-serif"))));
 
   private final LimitStrip strip;
   private final StripScale scale;
   private final SvgWriter svg;
+  private Double before;
+  private LimitStrip.Mark markBefore;
 
   LimitStripDrawing(LimitStrip strip, Ink ink) {
     this.strip = strip;
     this.scale = new StripScale(strip);
     this.svg = new SvgWriter("strip", WIDTH, HEIGHT, strip.label(), ink);
+  }
+
+  LimitStripDrawing from(double value, LimitStrip.Mark mark) {
+    before = value;
+    markBefore = mark;
+    return this;
   }
 
   private static Map<String, String> stroke(String colour, String width) {
@@ -60,7 +74,13 @@ final class LimitStripDrawing {
     limits();
     whisker();
     breaks();
-    mark();
+    if (before != null) {
+      before();
+    }
+    shape(
+        "strip-" + strip.verdict().word().replace(' ', '-'),
+        strip.verdict(),
+        scale.markAt(strip.value()));
     numbers();
     return svg.finished();
   }
@@ -136,13 +156,29 @@ final class LimitStripDrawing {
     }
   }
 
-  private void mark() {
-    double x = scale.markAt(strip.value());
-    switch (strip.verdict()) {
-      case WITHIN -> svg.circle("strip-within", x, AXIS, 3.9);
+  /** Where the value was, hollow, and an arrow from there where it moved far enough for one. */
+  private void before() {
+    double from = scale.markAt(before);
+    double to = scale.markAt(strip.value());
+    shape("strip-before", markBefore, from);
+    if (Math.abs(to - from) >= ROOM_FOR_ARROW) {
+      double way = Math.signum(to - from);
+      double head = to - 6 * way;
+      svg.path(
+          "strip-arrow",
+          new SvgPath()
+              .line(from + 6 * way, AXIS, head, AXIS)
+              .line(head - 4 * way, AXIS - 3, head, AXIS)
+              .line(head - 4 * way, AXIS + 3, head, AXIS));
+    }
+  }
+
+  private void shape(String look, LimitStrip.Mark mark, double x) {
+    switch (mark) {
+      case WITHIN -> svg.circle(look, x, AXIS, 3.9);
       case NOT_PROVEN ->
           svg.path(
-              "strip-not-proven",
+              look,
               new SvgPath()
                   .from(x, AXIS - 5)
                   .to(x + 5, AXIS)
@@ -151,7 +187,7 @@ final class LimitStripDrawing {
                   .close());
       case OUTSIDE ->
           svg.path(
-              "strip-outside",
+              look,
               new SvgPath()
                   .from(x, AXIS - 6.2)
                   .to(x + 5.4, AXIS + 4)

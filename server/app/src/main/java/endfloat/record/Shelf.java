@@ -166,6 +166,41 @@ public final class Shelf {
     }
   }
 
+  /**
+   * An earlier state of a record.
+   *
+   * @param state its name, as {@link #states} lists it
+   * @throws RecordException if there is none of the name
+   */
+  public InvestigationRecord state(RecordId id, String state) {
+    if (!states(id).contains(state)) {
+      throw new RecordException(
+          Reason.NOT_FOUND, id.text() + " has no earlier state " + state + " kept");
+    }
+    try {
+      Path file = place(id).states().resolve(state + ".json");
+      return InvestigationRecord.read(files.read(file).orElseThrow());
+    } catch (IOException e) {
+      throw new RecordException(
+          Reason.DISK, "the state " + state + " cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  /** Names of the earlier states of a record, newest first; each begins with its time in UTC. */
+  public List<String> states(RecordId id) {
+    try {
+      List<String> names = new ArrayList<>();
+      for (Path state : place(id).earlierStates(files)) {
+        String name = state.getFileName().toString();
+        names.add(0, name.substring(0, name.length() - ".json".length()));
+      }
+      return names;
+    } catch (IOException e) {
+      throw new RecordException(
+          Reason.DISK, "the earlier states cannot be read: " + e.getMessage(), e);
+    }
+  }
+
   private byte[] bytes(RecordPlace place) throws IOException {
     long size = files.stamp(place.file()).map(FileStore.Stamp::size).orElse(0L);
     if (size > RecordJson.MOST_BYTES) {

@@ -1,6 +1,5 @@
 package endfloat.review;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.record.InvestigationRecord;
@@ -15,6 +14,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Runs a record again with the readings of another engine: same clauses, workings, limits and
@@ -65,14 +65,22 @@ public final class Rerun {
    * @throws RecordException if what comes out is no record
    */
   public static Done run(InvestigationRecord from, Readings readings) {
+    return run(from, readings, Map.of());
+  }
+
+  /**
+   * Runs a record again.
+   *
+   * @param block further fields of the title block, by their names in the file; empty ones are left
+   *     out
+   * @throws RerunRefusedException with all that is wrong with the readings
+   * @throws RecordException if what comes out is no record
+   */
+  public static Done run(InvestigationRecord from, Readings readings, Map<String, String> block) {
     ReadingsTable table = ReadingsCsv.read(readings.file(), readings.decimal());
     List<String> problems = new ArrayList<>(table.problems());
     List<String> notices = new ArrayList<>(table.notices());
-    ObjectNode tree =
-        NewRecord.from(
-            from,
-            readings.title().isEmpty() ? from.titleBlock().title() : readings.title(),
-            readings.date());
+    ObjectNode tree = begun(from, readings.title(), readings.date(), block);
     if (!readings.engineSerial().isEmpty()) {
       tree.withObject("/title_block").put("engine_serial", readings.engineSerial());
     }
@@ -80,19 +88,46 @@ public final class Rerun {
     if (!problems.isEmpty()) {
       throw new RerunRefusedException(problems);
     }
-    tree.set("provenance", provenance(from, readings));
+    ObjectNode provenance = provenance(from);
+    provenance.put("readings_file", readings.fileName());
+    provenance.put("readings_hash", RecordHash.ofBytes(readings.file()));
+    tree.set("provenance", provenance);
     return new Done(InvestigationRecord.of(tree), List.copyOf(notices));
   }
 
-  private static JsonNode provenance(InvestigationRecord from, Readings readings) {
+  /**
+   * Begins the same record on another engine, no reading taken yet.
+   *
+   * @param title of the new record; empty keeps the old one's
+   * @param block as in {@link #run(InvestigationRecord, Readings, Map)}
+   */
+  public static InvestigationRecord emptied(
+      InvestigationRecord from, String title, LocalDate date, Map<String, String> block) {
+    ObjectNode tree = begun(from, title, date, block);
+    tree.set("provenance", provenance(from));
+    return InvestigationRecord.of(tree);
+  }
+
+  private static ObjectNode begun(
+      InvestigationRecord from, String title, LocalDate date, Map<String, String> block) {
+    ObjectNode tree =
+        NewRecord.from(from, title.isEmpty() ? from.titleBlock().title() : title, date);
+    block.forEach(
+        (field, text) -> {
+          if (!text.isBlank()) {
+            tree.withObject("/title_block").put(field, text.strip());
+          }
+        });
+    return tree;
+  }
+
+  private static ObjectNode provenance(InvestigationRecord from) {
     TitleBlock block = from.titleBlock();
     return JsonNodeFactory.instance
         .objectNode()
         .put("record", block.title())
         .put("record_number", block.recordNumber())
         .put("revision", block.revision())
-        .put("source_hash", from.sourceHash())
-        .put("readings_file", readings.fileName())
-        .put("readings_hash", RecordHash.ofBytes(readings.file()));
+        .put("source_hash", from.sourceHash());
   }
 }

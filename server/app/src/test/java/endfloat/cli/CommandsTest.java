@@ -25,7 +25,7 @@ class CommandsTest {
   @TempDir private Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"serve", "work", "agree", "rerun", "catalogue"})
+  @ValueSource(strings = {"serve", "work", "agree", "rerun", "compare", "catalogue"})
   void everyCommandExplainsItself(String command) {
     Run run = Run.of("", command, "--help");
     assertEquals(Exit.DONE, run.code());
@@ -36,7 +36,8 @@ class CommandsTest {
   void theProgramNamesItsCommandsAndExitCodes() {
     Run run = Run.of("", "--help");
     assertEquals(Exit.DONE, run.code());
-    for (String word : new String[] {"serve", "work", "agree", "rerun", "catalogue", "Exit code"}) {
+    for (String word :
+        new String[] {"serve", "work", "agree", "rerun", "compare", "catalogue", "Exit code"}) {
       assertTrue(run.out().contains(word), run.out());
     }
     assertFalse(run.out().contains("prepare"), run.out());

@@ -57,6 +57,21 @@ final class LimitViews {
     return view;
   }
 
+  /**
+   * A strip that shows where a value was before, and how it moved.
+   *
+   * @param before the value then [SI], in the unit of this one
+   * @param verdictBefore on the same limit
+   */
+  String moved(Judgement limit, Judged judged, double before, Verdict verdictBefore) {
+    boolean asTyped = limit.unit().filter(judged.unit()::equals).isPresent();
+    double width = judged.unit().interval().fromSi(limit.high() - limit.low());
+    String low = text(limit.low(), width, judged.unit(), typed(asTyped, limit, true));
+    String high = text(limit.high(), width, judged.unit(), typed(asTyped, limit, false));
+    return strip(limit, judged, low, high)
+        .svgFrom(judged.unit().fromSi(before), mark(verdictBefore));
+  }
+
   private Optional<String> typed(boolean asTyped, Judgement limit, boolean low) {
     if (!asTyped) {
       return Optional.empty();

@@ -1,0 +1,129 @@
+package endfloat.cli;
+
+import endfloat.engine.Shown;
+import endfloat.engine.Verdict;
+import endfloat.review.Comparison;
+import endfloat.review.Comparison.Point;
+import endfloat.review.Comparison.Row;
+import endfloat.review.Comparison.Standing;
+import endfloat.review.Comparison.Wording;
+import endfloat.review.ComparisonJson;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code endfloat compare A B}: two records, or two states of one, side by side. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Compares two records, or two states of one: figures, verdicts, formulas, texts.",
+    footer = {
+      "",
+      "A difference is clear where it is larger than its own uncertainty; errors of an instrument",
+      "with the same calibration in both records cancel in it.",
+      "Exit code 1 where something in the second record is outside its limits."
+    })
+final class CompareCommand implements Callable<Integer> {
+  private final Streams streams;
+
+  @Parameters(index = "0", paramLabel = "A", description = "The record before, or of one engine.")
+  private Path left;
+
+  @Parameters(index = "1", paramLabel = "B", description = "The record after, or of the other.")
+  private Path right;
+
+  @Option(names = "--all", description = "List values without a difference too.")
+  private boolean all;
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  CompareCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    Comparison comparison = Comparison.of(RecordFile.read(left), RecordFile.read(right));
+    if (json) {
+      Json.print(streams.out(), ComparisonJson.of(comparison, (row, entry) -> {}));
+    } else {
+      print(comparison, streams.out());
+    }
+    return Exit.ofVerdicts(comparison.right().graph().figures().values());
+  }
+
+  private void print(Comparison comparison, PrintStream out) {
+    if (comparison.isEqual()) {
+      out.println("The two are equal.");
+      return;
+    }
+    TextTable table = new TextTable();
+    table.row("clause", "figure", "A", "B", "B less A", "difference", "verdict");
+    int shown = 0;
+    for (Row row : comparison.rows()) {
+      if (all || row.standing() != Standing.NONE || row.isJudgedOtherwise()) {
+        table.row(
+            row.clause(),
+            row.label(),
+            row.left().map(Point::text).orElse(""),
+            row.right().map(Point::text).orElse(""),
+            row.difference().map(Shown::text).orElse(""),
+            row.standing().word(),
+            verdicts(row));
+        shown++;
+      }
+    }
+    if (shown > 0) {
+      table.print(out);
+    }
+    wordings("Formulas", comparison.formulas(), out);
+    wordings("Texts", comparison.texts(), out);
+    if (!comparison.shared().isEmpty()) {
+      out.println(
+          "Errors of these instruments are shared and cancel in differences: "
+              + String.join(", ", comparison.shared())
+              + ".");
+    }
+    comparison.notShared().forEach(one -> out.println("Not shared: " + one + "."));
+    out.println(
+        comparison.clear()
+            + " differences are clear, "
+            + comparison.judgedOtherwise()
+            + " verdicts changed.");
+  }
+
+  private static String verdicts(Row row) {
+    Optional<String> from = row.left().flatMap(Point::verdict).map(Verdict::word);
+    Optional<String> to = row.right().flatMap(Point::verdict).map(Verdict::word);
+    if (from.equals(to)) {
+      return to.orElse("");
+    }
+    return from.orElse("none") + " -> " + to.orElse("none");
+  }
+
+  private static void wordings(String head, List<Wording> wordings, PrintStream out) {
+    if (wordings.isEmpty()) {
+      return;
+    }
+    out.println(head + " that differ:");
+    for (Wording one : wordings) {
+      String clause = one.clause().isEmpty() ? "" : one.clause() + " ";
+      out.println("  " + clause + one.what());
+      lines("    A: ", one.left(), out);
+      lines("    B: ", one.right(), out);
+    }
+  }
+
+  private static void lines(String mark, String text, PrintStream out) {
+    if (!text.isEmpty()) {
+      out.println(mark + text.replace("\n", "\n       "));
+    }
+  }
+}

@@ -1,0 +1,131 @@
+package endfloat.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import endfloat.record.InvestigationRecord;
+import endfloat.review.Comparison.Row;
+import endfloat.review.Comparison.Standing;
+import endfloat.review.Comparison.Wording;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Uncertainties of differences against JCGM 100:2008, formula 16, worked by hand: u² = u₁² + u₂² −
+ * 2 cov, where the covariance is that of the errors both sides share.
+ */
+class ComparisonTest {
+  /** A gauge with U = 0.020 mm of its zero (k = 2) and a step of 0.002 mm. */
+  private static InvestigationRecord record(
+      String number, String certificate, String taken, String working) {
+    String json =
+        """
+        {"format":"endfloat-record","version":1,
+         "title_block":{"title":"T","record_number":"%s","engine_serial":"W6-1"},
+         "settings":{"units":"metric","coverage":2,"stage":"as found"},
+         "instruments":[{"id":"DG-07","offset":"0.020 mm","resolution":"0.002 mm","coverage":2,
+           "certificate":"%s"}],
+         "cells":[
+           {"id":"c1","kind":"readings","readings":[
+             {"name":"lash","unit":"mm","instrument":"DG-07","entries":[{"taken":["%s"]}]}]},
+           {"id":"c2","kind":"working","text":"%s"}]}
+        """
+            .formatted(number, certificate, taken, working.replace("\n", "\\n"));
+    return InvestigationRecord.read(json.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Row row(Comparison comparison, String label) {
+    return comparison.rows().stream()
+        .filter(row -> row.label().equals(label))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void theZeroOfAnInstrumentCancelsBetweenTwoEngines() {
+    Comparison comparison =
+        Comparison.of(record("1", "K 12", "1.000", ""), record("2", "K 12", "1.005", ""));
+    Row lash = row(comparison, "lash");
+    // u = √2 · 0.002/√12 = 0.000816, so U = 0.0016: only the two steps are left
+    assertEquals("0.0050 ± 0.0016 mm", lash.difference().orElseThrow().text());
+    assertEquals(Standing.CLEAR, lash.standing());
+    assertTrue(lash.reading());
+    assertEquals(List.of("DG-07"), comparison.shared());
+    assertFalse(comparison.sameEngine());
+  }
+
+  @Test
+  void afterAnotherCalibrationItIsAnotherError() {
+    Comparison comparison =
+        Comparison.of(record("1", "K 12", "1.000", ""), record("2", "K 19", "1.005", ""));
+    Row lash = row(comparison, "lash");
+    // u = √(2 · (0.010² + 0.000577²)) = 0.01417, so U = 0.028
+    assertEquals("0.005 ± 0.028 mm", lash.difference().orElseThrow().text());
+    assertEquals(Standing.NOT_CLEAR, lash.standing());
+    assertEquals(List.of("DG-07: calibrated anew in between"), comparison.notShared());
+  }
+
+  @Test
+  void anInputIsSharedBetweenStatesOfOneRecordOnly() {
+    String before = "a = 10 mm ± 0.2 mm\nb [mm] = a + 1 mm";
+    String after = "a = 10 mm ± 0.2 mm\nb [mm] = a + 1.1 mm";
+    Comparison states =
+        Comparison.of(record("1", "", "1.000", before), record("1", "", "1.000", after));
+    assertTrue(states.sameEngine());
+    assertEquals("0.1 mm", row(states, "b").difference().orElseThrow().text());
+    assertEquals(Standing.CLEAR, row(states, "b").standing());
+    assertEquals(Standing.NONE, row(states, "a").standing());
+    assertEquals(
+        List.of(new Wording("2", "b", "b [mm] = a + 1 mm", "b [mm] = a + 1.1 mm")),
+        states.formulas());
+    Comparison engines =
+        Comparison.of(record("1", "", "1.000", before), record("2", "", "1.000", after));
+    // two estimates, each with u = 0.1: U = 2 · √2 · 0.1
+    assertEquals("0.10 ± 0.28 mm", row(engines, "b").difference().orElseThrow().text());
+    assertEquals(Standing.NOT_CLEAR, row(engines, "b").standing());
+  }
+
+  @Test
+  void aReadingTakenAnewIsItsOwnInAStateOfTheSameRecord() {
+    Comparison states = Comparison.of(record("1", "", "1.000", ""), record("1", "", "1.005", ""));
+    assertEquals("0.0050 ± 0.0016 mm", row(states, "lash").difference().orElseThrow().text());
+    assertEquals(
+        List.of("1 readings lash, entries, taken: 1.000 | 1.005"),
+        states.texts().stream()
+            .map(one -> one.clause() + " " + one.what() + ": " + one.left() + " | " + one.right())
+            .toList());
+  }
+
+  @Test
+  void whatOnlyOneSideHasIsSaidAndKindsAreNotMixed() {
+    Comparison comparison =
+        Comparison.of(
+            record("1", "", "1.000", "a = 1 mm\nc = 2 mm\nlimit lash: at most 1.1 mm"),
+            record("2", "", "1.300", "a = 1 s\nd = \\\"word\\\"\nlimit lash: at most 1.1 mm"));
+    assertEquals(Standing.NOT_COMPARABLE, row(comparison, "a").standing());
+    assertEquals(Standing.ONLY_LEFT, row(comparison, "c").standing());
+    assertEquals(Standing.ONLY_RIGHT, row(comparison, "d").standing());
+    assertTrue(row(comparison, "lash").isJudgedOtherwise());
+    assertEquals(1, comparison.judgedOtherwise());
+  }
+
+  @Test
+  void aRecordIsEqualToItself() throws IOException {
+    InvestigationRecord demonstration =
+        InvestigationRecord.read(Files.readAllBytes(Path.of("../../notebooks/w6-bevel-mesh.json")));
+    Comparison comparison = Comparison.of(demonstration, demonstration);
+    assertTrue(comparison.isEqual());
+    assertEquals(0, comparison.clear());
+    assertTrue(comparison.rows().size() > 40);
+    assertTrue(
+        comparison.rows().stream()
+            .flatMap(row -> row.difference().stream())
+            .allMatch(shown -> shown.value().equals("0")),
+        "what is the same on both sides differs by nothing");
+  }
+}

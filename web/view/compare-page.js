@@ -1,0 +1,198 @@
+import { byClause, PARTS, sideName, standingWords, stateWhen } from "../state/compare.js";
+import { el, fragment, write } from "./dom.js";
+import { Says } from "./says.js";
+import { startTheme } from "./theme.js";
+import { glyph, verdictClass } from "./verdict.js";
+
+/** Two records, or two states of one, side by side; which ones stands in the address. */
+class ComparePage {
+  #part = PARTS[0];
+  #comparison = null;
+
+  constructor() {
+    this.place = document.querySelector("#compared");
+    this.says = new Says(document.querySelector(".says"));
+    document.querySelector("#choose").addEventListener("submit", (event) => this.#choose(event));
+  }
+
+  async start() {
+    const asked = new URLSearchParams(location.search);
+    const left = asked.get("left") ?? "";
+    const right = asked.get("right") ?? "";
+    try {
+      await this.#offer(left, right);
+      if (left && right) {
+        this.#comparison = await ask(`/api/compare?left=${encodeURIComponent(left)}&right=${encodeURIComponent(right)}`);
+        this.#draw();
+      } else {
+        this.place.replaceChildren(el("p", { class: "nothing" }, "Choose two records at the left; the earlier states of a record can be chosen once it is named in the address."));
+      }
+    } catch (failure) {
+      this.says.offer(failure.message, []);
+    }
+    document.documentElement.dataset.ready = "";
+  }
+
+  /** Fills the two lists: records of the shelf, and earlier states of those named. */
+  async #offer(left, right) {
+    const shelf = await ask("/api/shelf");
+    const records = shelf.records.filter((record) => !record.problem);
+    const named = [...new Set([left, right].map((one) => one.split("@")[0]).filter(Boolean))];
+    const states = await Promise.all(named.map(async (id) => [id, (await ask(`/api/records/${encodeURIComponent(id)}/states`)).states]));
+    for (const [side, chosen] of [["left", left], ["right", right]]) {
+      const list = document.querySelector(`#${side}`);
+      const title = (record) => [record.record_number, record.engine_serial, record.title].filter(Boolean).join(" · ");
+      list.replaceChildren(
+        el("option", { value: "" }, "choose a record"),
+        ...records.map((record) => el("option", { value: record.id }, title(record) || record.id)),
+        ...states.flatMap(([id, names]) => names.map((name) => el("option", { value: `${id}@${name}` }, `${id}, ${stateWhen(name)}`))),
+      );
+      list.value = chosen;
+    }
+  }
+
+  #choose(event) {
+    event.preventDefault();
+    const chosen = (side) => document.querySelector(`#${side}`).value;
+    if (!chosen("left") || !chosen("right")) {
+      this.says.offer("Choose a record on each side.", []);
+      return;
+    }
+    location.assign(`/compare?left=${encodeURIComponent(chosen("left"))}&right=${encodeURIComponent(chosen("right"))}`);
+  }
+
+  #draw() {
+    const { left, right, figures, formulas, texts } = this.#comparison;
+    const heads = [sideName(left, right), sideName(right, left)];
+    write(document.querySelector("h1"), heads.join(" → "));
+    write(document.querySelector("#about"), [left.title, right.title].filter((title, index, all) => all.indexOf(title) === index).join(" / "));
+    write(document.querySelector("#clear"), String(this.#comparison.clear));
+    write(document.querySelector("#verdicts"), String(this.#comparison.judged_otherwise));
+    document.title = `${heads.join(" → ")} · Endfloat`;
+    this.#drawShows();
+    const rows = figures.filter(this.#part.holds);
+    const parts = [
+      schedule("Readings", rows.filter((row) => row.reading), heads),
+      schedule("Figures", rows.filter((row) => !row.reading), heads),
+      wordings("Formulas that differ", formulas, heads),
+      wordings("Texts that differ", texts, heads),
+      el("p", { class: "how" }, how(this.#comparison)),
+    ];
+    this.place.replaceChildren(...parts.filter(Boolean));
+  }
+
+  #drawShows() {
+    const list = document.querySelector("#shows");
+    list.replaceChildren(
+      ...PARTS.map((part) => {
+        const radio = el("input", { type: "radio", name: "show", onchange: () => ((this.#part = part), this.#draw(), document.querySelector("#shows :checked")?.focus()) });
+        radio.checked = part === this.#part;
+        return el("li", {}, el("label", {}, radio, el("span", {}, part.word), el("b", {}, String(this.#comparison.figures.filter(part.holds).length))));
+      }),
+    );
+  }
+}
+
+/** @param {string} title @param {readonly any[]} rows @param {string[]} heads */
+function schedule(title, rows, heads) {
+  if (rows.length === 0) return null;
+  return el(
+    "section",
+    { class: "compared" },
+    el("h2", {}, title),
+    el(
+      "div",
+      { class: "wide", tabindex: 0, role: "region", "aria-label": title },
+      el(
+        "table",
+        {},
+        el("thead", {}, el("tr", {}, ...["Clause", "Figure", heads[0], heads[1], "Moved by", "Against its limit"].map((head) => el("th", { scope: "col" }, head)))),
+        ...byClause(rows).map((group) => el("tbody", {}, ...group.rows.map((row, index) => line(row, index === 0)))),
+      ),
+    ),
+  );
+}
+
+/** @param {any} row @param {boolean} first of its clause */
+function line(row, first) {
+  const moved = row.difference && row.standing !== "none";
+  return el(
+    "tr",
+    { class: row.standing === "clear" ? "clear" : "" },
+    el("td", { class: "cl" }, first ? row.clause : ""),
+    el("th", { scope: "row" }, row.label),
+    value(row.left),
+    value(row.right),
+    el("td", { class: "moved" }, moved && quantity(row.difference, true), el("span", { class: "stands" }, standingWords(row.standing))),
+    el("td", { class: "lim" }, ...(row.limits ?? []).map(limit)),
+  );
+}
+
+function value(side) {
+  return el("td", { class: "val" }, side ? (side.value === undefined ? side.text : quantity(side, false)) : el("span", { class: "stands" }, "none"));
+}
+
+/** @param {any} shown @param {boolean} signed */
+function quantity(shown, signed) {
+  const plus = signed && !/^[\u2212-]/.test(shown.value) && /[1-9]/.test(shown.value) ? "+" : "";
+  return el("span", { class: "amount" }, el("span", { class: "v" }, plus + shown.value), " ", el("span", { class: "un" }, shown.unit), shown.u && el("span", { class: "u" }, `± ${shown.u}`));
+}
+
+/** @param {any} limit */
+function limit(limit) {
+  const changed = limit.was && limit.was !== limit.verdict;
+  return el(
+    "div",
+    { class: "judged" },
+    el("span", { class: "pair" }, changed && mark(limit.was), changed && el("span", { class: "to" }, "→"), mark(limit.verdict)),
+    limit.strip && fragment(limit.strip),
+    el("span", { class: "stands" }, [limit.condition, limit.state].filter(Boolean).join(", ")),
+  );
+}
+
+/** @param {string} word */
+function mark(word) {
+  return el("span", { class: `verdict ${verdictClass(word)}` }, glyph(word), word);
+}
+
+/** @param {string} title @param {readonly any[]} all @param {string[]} heads */
+function wordings(title, all, heads) {
+  if (all.length === 0) return null;
+  return el(
+    "section",
+    { class: "compared texts" },
+    el("h2", {}, title),
+    el(
+      "table",
+      {},
+      el("thead", {}, el("tr", {}, ...["Clause", "What", ...heads].map((head) => el("th", { scope: "col" }, head)))),
+      el("tbody", {}, ...all.map((one) => el("tr", {}, el("td", { class: "cl" }, one.clause), el("th", { scope: "row" }, one.what), el("td", { class: "text" }, one.left || none()), el("td", { class: "text" }, one.right || none())))),
+    ),
+  );
+}
+
+function none() {
+  return el("span", { class: "stands" }, "none");
+}
+
+/** What was reckoned as one error on both sides. @param {any} comparison */
+function how(comparison) {
+  const shared = comparison.shared_instruments;
+  const sentences = ["A difference is clear where it is larger than its own uncertainty."];
+  if (shared.length > 0) sentences.push(`Zero and scale of ${shared.join(", ")} are off alike on both sides and cancel.`);
+  comparison.not_shared.forEach((one) => sentences.push(`Not alike: ${one}.`));
+  if (comparison.same_engine) sentences.push("Both are states of one record: what was not measured anew is the same on both sides.");
+  if (comparison.equal) sentences.unshift("The two are equal.");
+  return sentences.join(" ");
+}
+
+/** @param {string} address */
+async function ask(address) {
+  const answer = await fetch(address, { headers: { Accept: "application/json" } });
+  const body = await answer.json();
+  if (!answer.ok) throw new Error([body.message, body.wayOut].filter(Boolean).join(" "));
+  return body;
+}
+
+startTheme();
+new ComparePage().start();
