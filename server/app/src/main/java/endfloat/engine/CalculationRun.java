@@ -17,6 +17,7 @@ import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /** One run of a calculation: its value, and its gradient through every uncertain argument. */
 final class CalculationRun {
@@ -176,14 +177,17 @@ final class CalculationRun {
 
   private double[] differences(Arguments.Place place, double[] numbers) {
     Optional<ValidRange> range = place.range();
+    DoubleFunction<double[]> trial = x -> tried(place, x);
+    double si = place.value().si();
+    double u = frame.correlations().standardUncertainty(place.value().gradient());
+    double least = range.map(ValidRange::least).orElse(Double.NEGATIVE_INFINITY);
+    double greatest = range.map(ValidRange::greatest).orElse(Double.POSITIVE_INFINITY);
+    boolean alone =
+        calculation.parameters().get(place.argument()).form() == Parameter.Form.QUANTITY;
     double[] slopes =
-        Slopes.at(
-            x -> tried(place, x),
-            numbers,
-            place.value().si(),
-            frame.correlations().standardUncertainty(place.value().gradient()),
-            range.map(ValidRange::least).orElse(Double.NEGATIVE_INFINITY),
-            range.map(ValidRange::greatest).orElse(Double.POSITIVE_INFINITY));
+        alone
+            ? Slopes.at(trial, numbers, si, u, least, greatest)
+            : Slopes.ofOneAmongMany(trial, numbers, si, u, least, greatest);
     if (slopes == null) {
       throw noSlope(place);
     }

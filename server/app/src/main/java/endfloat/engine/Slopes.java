@@ -15,6 +15,7 @@ import java.util.function.DoubleFunction;
 final class Slopes {
   private static final int HALVINGS = 7;
   private static final double FIRST_STEP = 0.02;
+  private static final double STEP_AMONG_MANY = 1e-6;
   private static final double OF_UNCERTAINTY = 0.1;
 
   /** Fraction of the first step below which an end counts as reached. */
@@ -47,7 +48,37 @@ final class Slopes {
       double standardUncertainty,
       double least,
       double greatest) {
-    double step = Math.max(FIRST_STEP * Math.abs(x), OF_UNCERTAINTY * standardUncertainty);
+    return at(
+        function,
+        here,
+        x,
+        Math.max(FIRST_STEP * Math.abs(x), OF_UNCERTAINTY * standardUncertainty),
+        new double[] {least, greatest});
+  }
+
+  /**
+   * The same for one of several values of a kind, such as the diameters of a bore: the greatest of
+   * them stays the greatest only for a step that is small beside their differences.
+   */
+  static double[] ofOneAmongMany(
+      DoubleFunction<double[]> function,
+      double[] here,
+      double x,
+      double standardUncertainty,
+      double least,
+      double greatest) {
+    return at(
+        function,
+        here,
+        x,
+        Math.max(STEP_AMONG_MANY * Math.abs(x), OF_UNCERTAINTY * standardUncertainty),
+        new double[] {least, greatest});
+  }
+
+  private static double[] at(
+      DoubleFunction<double[]> function, double[] here, double x, double step, double[] range) {
+    double least = range[0];
+    double greatest = range[1];
     Slopes slopes = new Slopes(function, here.length);
     double room = Math.min(x - least, greatest - x);
     boolean found = false;
