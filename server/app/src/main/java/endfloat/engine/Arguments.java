@@ -92,6 +92,11 @@ final class Arguments {
       Scalar value,
       Optional<ValidRange> range) {
 
+    /** Whether it is one of several values of a kind, of which a calculation may pick. */
+    boolean amongMany() {
+      return form == Parameter.Form.LIST || form == Parameter.Form.INDEXED;
+    }
+
     /** The arguments with another number here. */
     Object[] with(Object[] arguments, double x) {
       Object[] changed = arguments.clone();

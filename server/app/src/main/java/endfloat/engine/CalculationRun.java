@@ -177,21 +177,40 @@ final class CalculationRun {
 
   private double[] differences(Arguments.Place place, double[] numbers) {
     Optional<ValidRange> range = place.range();
-    DoubleFunction<double[]> trial = x -> tried(place, x);
+    Object[] base = place.amongMany() ? apart(place) : arguments;
+    DoubleFunction<double[]> trial = x -> tried(place, base, x);
     double si = place.value().si();
     double u = frame.correlations().standardUncertainty(place.value().gradient());
     double least = range.map(ValidRange::least).orElse(Double.NEGATIVE_INFINITY);
     double greatest = range.map(ValidRange::greatest).orElse(Double.POSITIVE_INFINITY);
-    boolean alone =
-        calculation.parameters().get(place.argument()).form() == Parameter.Form.QUANTITY;
     double[] slopes =
-        alone
-            ? Slopes.at(trial, numbers, si, u, least, greatest)
-            : Slopes.ofOneAmongMany(trial, numbers, si, u, least, greatest);
+        place.amongMany()
+            ? Slopes.ofOneAmongMany(trial, numbers, si, u, least, greatest)
+            : Slopes.at(trial, numbers, si, u, least, greatest);
     if (slopes == null) {
       throw noSlope(place);
     }
     return slopes;
+  }
+
+  /**
+   * The arguments with readings equal to this one moved off it by more than a step, those before it
+   * up and those behind it down the order: of equal readings one is the greatest and one the least,
+   * and the slopes of a choice add up to one.
+   */
+  private Object[] apart(Arguments.Place place) {
+    double x = place.value().si();
+    double u = frame.correlations().standardUncertainty(place.value().gradient());
+    double spacing = 4 * Slopes.stepAmongMany(x, u);
+    Parameter parameter = calculation.parameters().get(place.argument());
+    Object[] moved = arguments;
+    for (Arguments.Place other :
+        Arguments.places(values[place.argument()], parameter, place.argument())) {
+      if (other.element() != place.element() && other.value().si() == x) {
+        moved = other.with(moved, x + (place.element() - other.element()) * spacing);
+      }
+    }
+    return moved;
   }
 
   private LineFailure noSlope(Arguments.Place place) {
@@ -206,9 +225,9 @@ final class CalculationRun {
         "Move the value away from the end of the range, or give it without uncertainty.");
   }
 
-  private double[] tried(Arguments.Place place, double x) {
+  private double[] tried(Arguments.Place place, Object[] base, double x) {
     try {
-      Object[] results = calculation.call(place.with(arguments, x), progress);
+      Object[] results = calculation.call(place.with(base, x), progress);
       double[] numbers = Outputs.numbers(results, calculation.results());
       for (double number : numbers) {
         if (Double.isInfinite(number)) {

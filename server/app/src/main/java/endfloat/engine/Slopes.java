@@ -15,7 +15,8 @@ import java.util.function.DoubleFunction;
 final class Slopes {
   private static final int HALVINGS = 7;
   private static final double FIRST_STEP = 0.02;
-  private static final double STEP_AMONG_MANY = 1e-6;
+  private static final double LEAST_AMONG_MANY = 1e-9;
+  private static final double AMONG_MANY = 1e-3;
   private static final double OF_UNCERTAINTY = 0.1;
 
   /** Fraction of the first step below which an end counts as reached. */
@@ -68,11 +69,12 @@ final class Slopes {
       double least,
       double greatest) {
     return at(
-        function,
-        here,
-        x,
-        Math.max(STEP_AMONG_MANY * Math.abs(x), OF_UNCERTAINTY * standardUncertainty),
-        new double[] {least, greatest});
+        function, here, x, stepAmongMany(x, standardUncertainty), new double[] {least, greatest});
+  }
+
+  /** The widest step that {@link #ofOneAmongMany} takes. */
+  static double stepAmongMany(double x, double standardUncertainty) {
+    return Math.max(LEAST_AMONG_MANY * Math.abs(x), AMONG_MANY * standardUncertainty);
   }
 
   private static double[] at(

@@ -19,7 +19,7 @@ class WearUncertaintyTest {
             {"at": {"plane": "top", "direction": "axial"}, "taken": ["104.006"]},
             {"at": {"plane": "bottom", "direction": "thrust"}, "taken": ["104.004"]},
             {"at": {"plane": "bottom", "direction": "axial"}, "taken": ["104.002"]}]}]},
-        {"id": "c2", "kind": "working", "text": "bore = bore_wear(d)\\nwide [mm] = bore.greatest\\noval [mm] = bore.ovality"}]}
+        {"id": "c2", "kind": "working", "text": "bore = bore_wear(d)\\nwide [mm] = bore.greatest\\noval [mm] = bore.ovality\\nthin [mm] = bore.least"}]}
       """;
 
   private static double standardUncertainty(String name) throws Exception {
@@ -38,5 +38,15 @@ class WearUncertaintyTest {
   @Test
   void theOffsetOfTheInstrumentLeavesTheOvalityAndTheScatterOfBothReadingsStays() throws Exception {
     assertEquals(Math.sqrt(8) * 1e-6, standardUncertainty("oval"), 1e-12);
+  }
+
+  /** Three equal readings: the least is one of them, not one and a half. */
+  @Test
+  void ofEqualReadingsOneIsTheLeast() throws Exception {
+    String tied = BORE.replace("104.006", "104.002").replace("104.004", "104.002");
+    ValueGraph graph =
+        RecordGraph.of(InvestigationRecord.of(new ObjectMapper().readTree(tied))).graph();
+    assertEquals(
+        Math.sqrt(29) * 1e-6, graph.figure("thin").orElseThrow().standardUncertainty(), 1e-12);
   }
 }
