@@ -5,6 +5,7 @@ import endfloat.units.UnitPreference;
 import endfloat.working.Kind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -49,7 +50,7 @@ final class BracketSearch {
     if (!any) {
       throw refused;
     }
-    TreeSet<Double> roots = new TreeSet<>();
+    NavigableSet<Double> roots = new TreeSet<>();
     for (int i = 0; i <= STEPS; i++) {
       if (f[i] == 0) {
         roots.add(x[i]);
@@ -87,7 +88,7 @@ final class BracketSearch {
   }
 
   /** Narrows in on the least difference; it may pass zero twice, or just reach it. */
-  private void closest(TreeSet<Double> roots, double from, double to, double sample) {
+  private void closest(NavigableSet<Double> roots, double from, double to, double sample) {
     double sign = Math.signum(sample);
     double a = from;
     double b = to;
@@ -116,7 +117,7 @@ final class BracketSearch {
   }
 
   /** A change of sign is a root, unless the difference grows there without end. */
-  private void add(TreeSet<Double> roots, double a, double fa, double b, double fb) {
+  private void add(NavigableSet<Double> roots, double a, double fa, double b, double fb) {
     double root = brent(a, fa, b, fb);
     double left = at(root);
     if (Math.abs(left) <= Math.max(Math.abs(fa), Math.abs(fb))) {
@@ -124,7 +125,7 @@ final class BracketSearch {
     }
   }
 
-  private List<Double> apart(TreeSet<Double> roots) {
+  private List<Double> apart(NavigableSet<Double> roots) {
     List<Double> apart = new ArrayList<>();
     for (double root : roots) {
       if (apart.isEmpty() || root - apart.get(apart.size() - 1) > ONE_ROOT * (high - low)) {

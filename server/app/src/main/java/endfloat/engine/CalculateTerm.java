@@ -13,6 +13,7 @@ import java.util.Arrays;
  * @param call what stands in the line, by which two calls that are the same are known
  * @param elementByElement whether an argument for a scalar parameter is a series
  */
+@SuppressWarnings("ArrayRecordComponent") // read at every evaluation, altered by nobody
 record CalculateTerm(
     Span span, Calculation calculation, Term[] arguments, String call, boolean elementByElement)
     implements Term {

@@ -118,11 +118,12 @@ final class ClauseNodes {
     if (now instanceof Clause.Fields a && clause instanceof Clause.Fields b) {
       return a.lines().equals(b.lines());
     }
-    return now instanceof Clause.Working a && clause instanceof Clause.Working b
-        ? a.text().equals(b.text())
-        : now instanceof Clause.Readings c
-            && clause instanceof Clause.Readings d
-            && c.readings().equals(d.readings());
+    if (now instanceof Clause.Working a && clause instanceof Clause.Working b) {
+      return a.text().equals(b.text());
+    }
+    return now instanceof Clause.Readings a
+        && clause instanceof Clause.Readings b
+        && a.readings().equals(b.readings());
   }
 
   /** The group that had this source, moved to its new place; null for none. Equal ones in order. */

@@ -5,14 +5,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Nodes that rest on one another, together (strongly connected components, by Tarjan's algorithm),
  * each component after those it rests on. Without recursion: a chain may be as long as a record.
  */
 final class Components {
-  private final Map<Node, Visit> visits = new IdentityHashMap<>();
+  private final IdentityHashMap<Node, Visit> visits = new IdentityHashMap<>();
   private final ArrayDeque<Visit> open = new ArrayDeque<>();
   private final List<List<Node>> found = new ArrayList<>();
 

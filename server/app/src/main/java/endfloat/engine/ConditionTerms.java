@@ -17,6 +17,7 @@ final class ConditionTerms {
   private ConditionTerms() {}
 
   /** {@code a < b <= c}. */
+  @SuppressWarnings("ArrayRecordComponent") // read at every evaluation, altered by nobody
   record Compare(Span span, Term[] operands, List<Comparator> operators) implements Term {
     @Override
     public Value evaluate(Frame frame) {
@@ -43,7 +44,7 @@ final class ConditionTerms {
         return compare(a.si(), operator, b.si());
       }
       boolean same =
-          left instanceof Words a && right instanceof Words b
+          (left instanceof Words a && right instanceof Words b)
               ? a.text().equals(b.text())
               : left.equals(right);
       return same == (operator == Comparator.EQUAL);

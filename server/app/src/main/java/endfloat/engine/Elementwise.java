@@ -28,6 +28,7 @@ final class Elementwise {
    * @param spans where each operand stands
    * @param each is given the operands of one element and the number of that element
    */
+  @SuppressWarnings("ReferenceEquality") // the operand itself, not one that equals it
   static Value map(Value[] operands, Span[] spans, BiFunction<Value[], Integer, Value> each) {
     Series widest = widest(operands);
     int[][] places = new int[operands.length][];

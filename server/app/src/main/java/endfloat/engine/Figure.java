@@ -4,6 +4,7 @@ import endfloat.units.Unit;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,16 +89,18 @@ public record Figure(
     return Verdict.worst(judgements);
   }
 
+  private static final Comparator<Judgement> WORST_FIRST =
+      Comparator.comparing(Judgement::verdict).thenComparing(Judgement::probability);
+
   /** The element judged worst, of equals the one least likely to conform. */
   public Optional<Element> worstElement() {
     Element worst = null;
-    double least = 0;
+    Judgement least = null;
     for (Element element : elements) {
       for (Judgement judgement : element.judgements()) {
-        double rank = judgement.verdict().ordinal() + judgement.probability() / 2;
-        if (worst == null || rank < least) {
+        if (least == null || WORST_FIRST.compare(judgement, least) < 0) {
           worst = element;
-          least = rank;
+          least = judgement;
         }
       }
     }

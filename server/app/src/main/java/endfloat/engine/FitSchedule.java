@@ -51,6 +51,8 @@ public final class FitSchedule {
   }
 
   /**
+   * Which part of a fit to renew.
+   *
    * @param sizes positions in the row of the parts that the advice is about
    */
   public record Renewal(Advice advice, List<Integer> sizes) {
@@ -144,7 +146,7 @@ public final class FitSchedule {
     for (int i = 1; i < sizes.size(); i++) {
       int order =
           Double.compare(sizes.get(i).used().getAsDouble(), sizes.get(most).used().getAsDouble());
-      alike = order == 0 || alike && order < 0;
+      alike = order == 0 || (alike && order < 0);
       most = order > 0 ? i : most;
     }
     return alike

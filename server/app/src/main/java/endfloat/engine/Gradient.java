@@ -133,6 +133,7 @@ public final class Gradient {
   }
 
   /** Bit for bit the same, down to the words of each root. */
+  @SuppressWarnings("ReferenceEquality") // the same object first, which it mostly is
   boolean sameAs(Gradient other) {
     if (this == other) {
       return true;

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 
@@ -19,7 +20,7 @@ final class Order {
   }
 
   private void sort(Collection<Node> nodes) {
-    java.util.Map<Node, Integer> open = new java.util.IdentityHashMap<>();
+    IdentityHashMap<Node, Integer> open = new IdentityHashMap<>();
     ArrayDeque<Node> ready = new ArrayDeque<>();
     for (Node node : nodes) {
       node.cycle(List.of());
@@ -48,7 +49,8 @@ final class Order {
     ordered.add(node);
   }
 
-  private static void follow(Node node, java.util.Map<Node, Integer> open, ArrayDeque<Node> ready) {
+  private static void follow(
+      Node node, IdentityHashMap<Node, Integer> open, ArrayDeque<Node> ready) {
     // a name given twice has no value, whatever its givers come to: nobody waits for them
     if (node.giving() == null || node.giving().giver() == null) {
       return;
@@ -62,7 +64,7 @@ final class Order {
   }
 
   private static void follow(
-      Node reader, java.util.Map<Node, Integer> open, ArrayDeque<Node> ready, Integer left) {
+      Node reader, IdentityHashMap<Node, Integer> open, ArrayDeque<Node> ready, Integer left) {
     if (left != null) {
       open.put(reader, left - 1);
       if (left == 1) {

@@ -85,6 +85,7 @@ public final class Root implements Comparable<Root> {
   }
 
   /** Whether nothing about it differs, the words too. */
+  @SuppressWarnings("ReferenceEquality") // the same object first, which it mostly is
   boolean sameAs(Root other) {
     return this == other
         || (key == other.key

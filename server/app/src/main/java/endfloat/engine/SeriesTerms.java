@@ -110,6 +110,7 @@ final class SeriesTerms {
   }
 
   /** {@code [a, b, c]}. */
+  @SuppressWarnings("ArrayRecordComponent") // read at every evaluation, altered by nobody
   record Listing(Span span, Term[] elements) implements Term {
     @Override
     public Value evaluate(Frame frame) {
@@ -125,6 +126,7 @@ final class SeriesTerms {
   }
 
   /** A part from its components. */
+  @SuppressWarnings("ArrayRecordComponent") // read at every evaluation, altered by nobody
   record Build(Span span, String part, Term[] components) implements Term {
     @Override
     public Value evaluate(Frame frame) {

@@ -92,9 +92,9 @@ class MaterialsTest {
             "d = material(\"LM25 of this casting\").density\n"
                 + "y = material(\"LM25 of this casting\").yield\n"
                 + "a = material(\"LM25 of this casting\").expansion");
-    assertTrue(message(graph, "d").contains("no density is entered for LM25 of this casting"));
+    assertTrue(message(graph, "d").contains("No density is entered for LM25 of this casting"));
     assertTrue(
-        message(graph, "y").contains("the yield of LM25 of this casting in this record cannot"),
+        message(graph, "y").contains("The yield of LM25 of this casting in this record cannot"),
         message(graph, "y"));
     assertEquals(Figure.State.FRESH, graph.figure("a").orElseThrow().state());
   }
