@@ -8,7 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What a solve works through: the lines between its unknowns and its equations. */
+/** What a trial works through: the lines between what is tried and what follows from it. */
 final class Between {
   private Between() {}
 
@@ -36,14 +36,22 @@ final class Between {
 
   /** The lines to work out anew for each trial of the unknowns, each after what it reads. */
   static List<Node> of(DefinitionNode solve) {
+    return moved(new HashSet<>(solve.unknownSlots()), upstream(solve));
+  }
+
+  /**
+   * The lines among some names that move with others, each after what it reads.
+   *
+   * @param moving what moves; the names of the lines are added
+   */
+  static List<Node> moved(Set<Slot> moving, Set<Slot> among) {
     List<Node> upstream = new ArrayList<>();
-    for (Slot slot : upstream(solve)) {
+    for (Slot slot : among) {
       if (slot.giver() != null) {
         upstream.add(slot.giver());
       }
     }
     upstream.sort(Comparator.comparingInt(Node::rank));
-    Set<Slot> moving = new HashSet<>(solve.unknownSlots());
     List<Node> between = new ArrayList<>();
     for (Node needed : upstream) {
       boolean moves = false;

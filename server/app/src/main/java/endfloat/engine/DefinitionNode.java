@@ -131,6 +131,11 @@ final class DefinitionNode extends LineNode {
     return Optional.empty();
   }
 
+  /** Whether its own spread is stated in parts of the value. */
+  boolean spreadIsRelative() {
+    return formula != null && formula.hasRelativeSpread();
+  }
+
   /** The digits of a plain number, as typed; empty for anything else. */
   Optional<String> typed() {
     Optional<Expression> value = definition().value();

@@ -55,6 +55,10 @@ final class Formula {
     return spread.isPresent() || shape.isPresent();
   }
 
+  boolean hasRelativeSpread() {
+    return spread.isPresent() && spread.get().relative();
+  }
+
   String rootId() {
     return "input:" + owner;
   }

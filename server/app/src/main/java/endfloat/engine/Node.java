@@ -62,6 +62,15 @@ abstract class Node {
    */
   abstract Value evaluate(Frame frame);
 
+  /**
+   * The value it would have in another frame, such as one of a trial; nothing is kept of it.
+   *
+   * @throws LineFailure if it would have no value
+   */
+  Value tried(Frame frame) {
+    return evaluate(frame);
+  }
+
   String clause() {
     return clause;
   }

@@ -7,10 +7,15 @@ import java.util.Map;
 /** The record with a few values put in the place of its own, for as long as a question takes. */
 final class Overlay implements Frame {
   private final Frame beneath;
+  private final String purpose;
   private final Map<Slot, Value> values = new HashMap<>();
 
-  Overlay(Frame beneath) {
+  /**
+   * @param purpose of the trials, in words: to solve through, to draw
+   */
+  Overlay(Frame beneath, String purpose) {
     this.beneath = beneath;
+    this.purpose = purpose;
   }
 
   void put(Slot slot, Value value) {
@@ -44,8 +49,8 @@ final class Overlay implements Frame {
     if (beneath instanceof Evaluation evaluation && evaluation.leavesHeavyWork()) {
       throw new LineFailure(
           term.span(),
-          "The calculation " + term.calculation().name() + " is too slow to solve through.",
-          "Solve by a quicker relation, or look at a few values by hand.");
+          "The calculation " + term.calculation().name() + " is too slow " + purpose + ".",
+          "Take a quicker relation, or look at a few values by hand.");
     }
     return beneath.heavy(term, values, identity);
   }

@@ -250,17 +250,37 @@ final class ReadingNode extends Node {
   @Override
   Value evaluate(Frame frame) {
     values.clear();
+    values.putAll(values(frame));
+    return read(values);
+  }
+
+  /** Leaves what has been read as it is. */
+  @Override
+  Value tried(Frame frame) {
+    return read(values(frame));
+  }
+
+  private Map<String, Value> values(Frame frame) {
+    Map<String, Value> found = new LinkedHashMap<>();
     for (Map.Entry<String, Map<List<String>, Taken>> stage : byStage.entrySet()) {
-      values.put(stage.getKey(), value(stage.getKey(), stage.getValue(), frame));
+      found.put(stage.getKey(), value(stage.getKey(), stage.getValue(), frame));
     }
+    return found;
+  }
+
+  private Value read(Map<String, Value> found) {
     if (!problems.isEmpty()) {
       throw new LineFailure(problems.get(0).problem());
     }
-    return atStage(currentStage, WHOLE);
+    return atStage(found, currentStage, WHOLE);
   }
 
   /** The readings at one stage; refused where there are none. */
   Value atStage(String stage, Span span) {
+    return atStage(values, stage, span);
+  }
+
+  private Value atStage(Map<String, Value> values, String stage, Span span) {
     Value value = values.get(stage);
     if (value == null) {
       throw LineFailure.notYet(

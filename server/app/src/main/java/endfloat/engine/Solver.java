@@ -132,7 +132,7 @@ final class Solver {
     private final double[] seeds;
 
     private Trial(Frame frame, double[] low, double[] high) {
-      overlay = new Overlay(frame);
+      overlay = new Overlay(frame, "to solve through");
       between = Between.of(node);
       seeds = new double[low.length];
       for (int i = 0; i < seeds.length; i++) {
@@ -161,7 +161,7 @@ final class Solver {
     /** A failure in another line is told of in this one, whose error it becomes. */
     private Value tried(Node needed) {
       try {
-        return needed.evaluate(overlay);
+        return needed.tried(overlay);
       } catch (LineFailure e) {
         throw new LineFailure(
             span,

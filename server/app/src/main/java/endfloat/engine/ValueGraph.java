@@ -304,6 +304,11 @@ public final class ValueGraph {
     return wiring.slot(name);
   }
 
+  /** The slot of a name, where it is known. */
+  Optional<Slot> existing(String name) {
+    return Optional.ofNullable(wiring.existing(name));
+  }
+
   Collection<Slot> slots() {
     return wiring.slots();
   }

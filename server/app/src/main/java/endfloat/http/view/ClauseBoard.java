@@ -3,6 +3,7 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.CauseSizes;
 import endfloat.engine.ClauseProblem;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.ValueGraph;
 import endfloat.record.Cell;
 import endfloat.record.Finding;

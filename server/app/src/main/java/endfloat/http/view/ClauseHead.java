@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.ClauseProblem;
 import endfloat.engine.Figure;
 import endfloat.engine.Judgement;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.ValueGraph;
 import endfloat.engine.Verdict;
 import endfloat.record.Cell;

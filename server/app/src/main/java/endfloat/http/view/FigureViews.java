@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Figure;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.Shown;
 import endfloat.engine.Value;
 import endfloat.engine.Verdict;

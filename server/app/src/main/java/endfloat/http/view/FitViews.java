@@ -7,6 +7,7 @@ import endfloat.engine.Figure;
 import endfloat.engine.FitSchedule;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.Shown;
 import endfloat.engine.ValueGraph;
 import endfloat.engine.Verdict;

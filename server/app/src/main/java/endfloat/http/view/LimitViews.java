@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.DecisionRule;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.Shown;
 import endfloat.engine.Verdict;
 import endfloat.picture.LimitNumber;

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.ValueGraph.PlacedLine;
 import endfloat.working.Line;
 import endfloat.working.Parser;

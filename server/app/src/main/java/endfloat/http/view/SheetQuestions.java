@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.ValueGraph;
 import endfloat.working.Completion;
 import endfloat.working.Hover;

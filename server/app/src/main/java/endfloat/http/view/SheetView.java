@@ -7,6 +7,7 @@ import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.HeavyWork;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
 import endfloat.record.Cell;

@@ -1,6 +1,5 @@
-package endfloat.http.view;
+package endfloat.engine;
 
-import endfloat.engine.ValueGraph;
 import endfloat.engine.ValueGraph.PlacedLine;
 import endfloat.working.Expression;
 import endfloat.working.Line;
@@ -10,23 +9,23 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The lines of workings by where they stand, looked up a clause at a time. */
-final class PlacedLines {
+public final class PlacedLines {
   private final ValueGraph graph;
   private final Map<String, Map<Integer, PlacedLine>> clauses = new HashMap<>();
 
-  PlacedLines(ValueGraph graph) {
+  public PlacedLines(ValueGraph graph) {
     this.graph = graph;
   }
 
   /** The same, but for one clause with other lines in it: those of a preview. */
-  PlacedLines with(String clause, List<PlacedLine> lines) {
+  public PlacedLines with(String clause, List<PlacedLine> lines) {
     PlacedLines others = new PlacedLines(graph);
     others.clauses.put(clause, byPlace(lines));
     return others;
   }
 
   /** The statement that begins on a line of a clause. */
-  Optional<PlacedLine> at(String clause, int line) {
+  public Optional<PlacedLine> at(String clause, int line) {
     return Optional.ofNullable(clauses.computeIfAbsent(clause, this::lines).get(line));
   }
 
@@ -43,12 +42,12 @@ final class PlacedLines {
   }
 
   /** Digits of a lower limit as they were typed: 0.10 stays 0.10; empty where it is no number. */
-  Optional<String> low(String clause, int line) {
+  public Optional<String> low(String clause, int line) {
     return limit(clause, line).flatMap(Line.Limit::low).flatMap(PlacedLines::digits);
   }
 
   /** Digits of an upper limit. */
-  Optional<String> high(String clause, int line) {
+  public Optional<String> high(String clause, int line) {
     return limit(clause, line).flatMap(Line.Limit::high).flatMap(PlacedLines::digits);
   }
 

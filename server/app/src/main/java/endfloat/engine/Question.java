@@ -1,0 +1,171 @@
+package endfloat.engine;
+
+import endfloat.units.Unit;
+import endfloat.working.Expression;
+import endfloat.working.Kind;
+import endfloat.working.Line;
+import endfloat.working.LineProblem;
+import endfloat.working.Span;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * An expression that is asked of a graph without being a line of it: the graph stays as it is, and
+ * nothing tells the asker that the answer has changed.
+ */
+public final class Question {
+  private final ValueGraph graph;
+  private final String field;
+  private final DefinitionNode node;
+
+  private Question(ValueGraph graph, String field, DefinitionNode node) {
+    this.graph = graph;
+    this.field = field;
+    this.node = node;
+  }
+
+  /**
+   * Reads an expression.
+   *
+   * @param field JSON Pointer to where it was entered, for problems
+   * @throws QuestionRefusedException if it means nothing in this graph
+   */
+  public static Question of(ValueGraph graph, String field, String expression) {
+    if (expression.isBlank()) {
+      throw refused(field, "Nothing is entered here.", "Write a name or an expression.");
+    }
+    FieldLine line =
+        new FieldLine.Stated(
+            "asked.",
+            "",
+            new FieldLine.Entered(field, ""),
+            new FieldLine.Entered(field, expression));
+    Node read = FieldNodes.of("", 0, line).get(0);
+    if (read instanceof BrokenNode broken) {
+      throw new QuestionRefusedException(field, read.fields().inField(broken.problems().get(0)));
+    }
+    DefinitionNode node = (DefinitionNode) read;
+    node.reads(
+        node.namesRead().stream()
+            .map(graph::existing)
+            .flatMap(Optional::stream)
+            .toArray(Slot[]::new));
+    if (!graph.kindsKnown(node.reads())) {
+      throw waiting(field, node.reads());
+    }
+    try {
+      node.check(graph);
+    } catch (LineFailure e) {
+      throw new QuestionRefusedException(field, node.fields().inField(e.problem()));
+    }
+    return new Question(graph, field, node);
+  }
+
+  static QuestionRefusedException refused(String field, String message, String wayOut) {
+    return new QuestionRefusedException(
+        field, LineProblem.error(new Span(1, 1, 1), message, wayOut));
+  }
+
+  private static QuestionRefusedException waiting(String field, Slot[] reads) {
+    Set<String> names = new LinkedHashSet<>();
+    for (Slot read : reads) {
+      if (!read.isFresh()) {
+        names.add(read.name());
+      }
+    }
+    return new QuestionRefusedException(
+        field,
+        new LineProblem(
+            new Span(1, 1, 1),
+            "It waits for " + String.join(", ", names) + ".",
+            "",
+            LineProblem.Severity.HINT));
+  }
+
+  public Kind kind() {
+    return node.kind();
+  }
+
+  /** Declared or typed in; empty where none is known. */
+  public Optional<Unit> unit() {
+    return Optional.ofNullable(node.unit());
+  }
+
+  /**
+   * Its value now.
+   *
+   * @throws QuestionRefusedException if it has none
+   */
+  public Value value() {
+    for (Slot read : node.reads()) {
+      if (!read.isFresh()) {
+        throw waiting(field, node.reads());
+      }
+    }
+    return value(graph.evaluation());
+  }
+
+  Value value(Frame frame) {
+    try {
+      return node.tried(new Overlay(frame, "to draw"));
+    } catch (LineFailure e) {
+      throw new QuestionRefusedException(field, node.fields().inField(e.problem()));
+    }
+  }
+
+  /**
+   * Its value now, a single number.
+   *
+   * @throws QuestionRefusedException if it is not one
+   */
+  public Value.Scalar number() {
+    if (value() instanceof Value.Scalar scalar) {
+      return scalar;
+    }
+    throw refused(field, "This is not a single number.", "Pick one, or reduce it: max, min, mean.");
+  }
+
+  /** The name or field that it is, and nothing else; empty for a longer expression. */
+  public Optional<Expression.Place> place() {
+    return ((Line.Definition) node.line())
+        .value()
+        .filter(Expression.Place.class::isInstance)
+        .map(Expression.Place.class::cast);
+  }
+
+  /** The judgements of the figure that it names; none where it names none. */
+  public List<Judgement> judgements() {
+    if (place().isEmpty()) {
+      return List.of();
+    }
+    String of = String.join(".", place().get().fields());
+    return graph.figure(place().get().name()).stream()
+        .map(Figure::judgements)
+        .flatMap(Collection::stream)
+        .filter(j -> j.field().equals(of))
+        .toList();
+  }
+
+  /** All names that the value rests on, whatever they are now. */
+  public Set<String> restsOn() {
+    Set<String> names = new LinkedHashSet<>();
+    node.namesRead().forEach(names::add);
+    Wiring.upstream(node).forEach(slot -> names.add(slot.name()));
+    return names;
+  }
+
+  ValueGraph graph() {
+    return graph;
+  }
+
+  String field() {
+    return field;
+  }
+
+  DefinitionNode node() {
+    return node;
+  }
+}
