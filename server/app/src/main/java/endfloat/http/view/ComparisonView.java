@@ -2,9 +2,9 @@ package endfloat.http.view;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import endfloat.engine.PlacedLines;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.Shown;
 import endfloat.engine.Value;
 import endfloat.engine.Verdict;

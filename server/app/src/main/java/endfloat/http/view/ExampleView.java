@@ -4,10 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.catalogue.Check;
-import endfloat.engine.PlacedLines;
 import endfloat.engine.CheckSource;
 import endfloat.engine.Figure;
 import endfloat.engine.GraphSettings;
+import endfloat.engine.PlacedLines;
 import endfloat.engine.ValueGraph;
 import java.util.Map;
 
