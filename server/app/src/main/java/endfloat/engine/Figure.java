@@ -64,6 +64,7 @@ public record Figure(
    * @param field name of the field; empty for an element of a series
    * @param labels its station by axis; empty for a field
    * @param typed digits as typed, where it was one plain reading
+   * @param uncertainties of the values within, where it is a list or a record itself, in order
    */
   public record Element(
       String field,
@@ -73,7 +74,8 @@ public record Figure(
       double degreesOfFreedom,
       Optional<Unit> unit,
       Optional<String> typed,
-      List<Judgement> judgements) {
+      List<Judgement> judgements,
+      List<Double> uncertainties) {
 
     /** The worst of its verdicts. */
     public Optional<Verdict> verdict() {

@@ -187,7 +187,14 @@ final class FigureMaker {
         degreesOfFreedom(value, u),
         unit,
         typed.isEmpty() ? Optional.empty() : Optional.of(typed),
-        judgements);
+        judgements,
+        within(value).stream().map(this::standardUncertainty).toList());
+  }
+
+  private static List<Value> within(Value value) {
+    return value instanceof Series series
+        ? series.elements()
+        : value instanceof Fields fields ? fields.values() : List.of();
   }
 
   /** The giver that stands first in the record. */

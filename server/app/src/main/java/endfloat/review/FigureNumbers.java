@@ -61,7 +61,9 @@ public final class FigureNumbers {
       return fields(figure, fields);
     }
     if (value instanceof Value.Series series && kind instanceof Kind.Series of) {
-      return List.of(series(figure, series, of));
+      return of.element() instanceof Kind.Fields each
+          ? seriesOfRecords(figure, series, each)
+          : List.of(series(figure, series, of));
     }
     return List.of(
         judged(
@@ -89,6 +91,43 @@ public final class FigureNumbers {
     return judged(entry, figure.verdict());
   }
 
+  /** One entry a field, its values over the series. */
+  private List<ObjectNode> seriesOfRecords(Figure figure, Value.Series series, Kind.Fields kind) {
+    List<ObjectNode> entries = new ArrayList<>();
+    List<String> names = List.copyOf(kind.fields().keySet());
+    for (int f = 0; f < names.size(); f++) {
+      Kind field = kind.fields().get(names.get(f));
+      ArrayNode values = JSON.arrayNode();
+      ArrayNode us = JSON.arrayNode();
+      for (int i = 0; i < series.size(); i++) {
+        Value.Fields record = (Value.Fields) series.elements().get(i);
+        values.add(number(record.get(names.get(f)), field, Optional.empty()));
+        List<Double> within = figure.elements().get(i).uncertainties();
+        int at = record.names().indexOf(names.get(f));
+        us.add(uncertainty(at < 0 ? 0 : within.get(at), field, Optional.empty()));
+      }
+      boolean absent = true;
+      for (JsonNode value : values) {
+        absent &= value.isNull();
+      }
+      if (absent) {
+        continue;
+      }
+      ObjectNode entry = JSON.objectNode().put("name", figure.name() + "." + names.get(f));
+      entry.set("value", values);
+      entry.set("unit", unit(field, Optional.empty()));
+      entry.set("u", us);
+      entries.add(entry);
+    }
+    return entries;
+  }
+
+  private ArrayNode all(List<Double> uncertainties, Kind kind, Optional<Unit> unit) {
+    ArrayNode us = JSON.arrayNode();
+    uncertainties.forEach(u -> us.add(uncertainty(u, kind, unit)));
+    return us;
+  }
+
   private List<ObjectNode> fields(Figure figure, Kind.Fields kind) {
     List<ObjectNode> entries = new ArrayList<>();
     Map<String, Kind> kinds = kind.fields();
@@ -108,6 +147,9 @@ public final class FigureNumbers {
                 kinds.get(element.field()),
                 element.unit(),
                 element.standardUncertainty());
+        if (value instanceof Value.Series) {
+          entry.set("u", all(element.uncertainties(), kinds.get(element.field()), element.unit()));
+        }
         entries.add(judged(entry, element.verdict()));
       }
     }
