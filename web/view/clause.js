@@ -6,12 +6,13 @@ import { Field } from "./field.js";
 import { FindingsBody } from "./findings.js";
 import { FitsBody } from "./fits.js";
 import { CarriedBody, NoteBody } from "./note.js";
+import { PhotoBody } from "./photo.js";
 import { ReadingsBody } from "./readings.js";
 import { Remarks } from "./remarks.js";
 import { WorkingBody } from "./working.js";
 
-const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody };
-const ADDS = ["note", "working", "readings", "fits", "findings", "causes", "caution", "approval", "section"];
+const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody, photo: PhotoBody };
+const ADDS = ["note", "working", "readings", "fits", "findings", "causes", "caution", "approval", "photo", "section"];
 
 /** One clause of the sheet: number, title, content, margin. A section is a clause without content. */
 export class Clause {

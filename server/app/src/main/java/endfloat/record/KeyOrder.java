@@ -18,7 +18,7 @@ final class KeyOrder {
           "orientation method smallest kit document prepared checked approved units terms low high authority condition state rule offset",
           "gain resolution scatter uncertainty coverage calibrated due certificate stage standing fact",
           "expansion modulus poisson density yield",
-          "temperature material axes entries struck mark reason by time text of_this_engine clause marks answered settled photo disposition",
+          "temperature material axes entries struck mark reason by time text of_this_engine clause marks answered settled photo caption disposition",
           "remark readings limits rows sizes causes evidence findings roles",
           "source source_hash readings_file readings_hash",
           "cells remarks library figures value u verdict results hashes");

@@ -41,6 +41,9 @@ final class OfOtherEngine {
       dropNumber((ObjectNode) row, "measured");
       row.path("sizes").forEach(size -> dropNumber((ObjectNode) size, "measured"));
     }
+    if (cell.path("kind").asText().equals("photo")) {
+      cell.remove(List.of("photo", "caption"));
+    }
     for (JsonNode role : cell.path("roles")) {
       ((ObjectNode) role).remove(List.of("name", "date", "remark"));
     }
