@@ -51,6 +51,13 @@ public final class PlacedLines {
     return limit(clause, line).flatMap(Line.Limit::high).flatMap(PlacedLines::digits);
   }
 
+  /** The limits of a new part that a figure of a schedule is only compared with. */
+  public Optional<Judgement> asNew(String figure) {
+    return figure.indexOf('.') < 0
+        ? Optional.empty()
+        : graph.comparisons(figure).stream().filter(one -> one.state().equals("new")).findFirst();
+  }
+
   private Optional<Line.Limit> limit(String clause, int line) {
     return at(clause, line)
         .map(PlacedLine::line)

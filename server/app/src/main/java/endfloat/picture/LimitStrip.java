@@ -12,6 +12,7 @@ package endfloat.picture;
  * @param verdict gives the mark its shape
  * @param words the value with its uncertainty and unit as it is printed, for the text alternative
  * @param unit as it is printed; empty for a pure number
+ * @param fresh the limits of a new part, where those that judge are wider; null for none
  */
 public record LimitStrip(
     double value,
@@ -21,7 +22,29 @@ public record LimitStrip(
     double guard,
     Mark verdict,
     String words,
-    String unit) {
+    String unit,
+    Fresh fresh) {
+
+  /**
+   * What a new part may measure.
+   *
+   * @param low NaN where only the upper end is given
+   * @param high NaN where only the lower end is given
+   */
+  public record Fresh(double low, double high) {}
+
+  /** A strip without limits of a new part. */
+  public LimitStrip(
+      double value,
+      double expandedUncertainty,
+      Limit low,
+      Limit high,
+      double guard,
+      Mark verdict,
+      String words,
+      String unit) {
+    this(value, expandedUncertainty, low, high, guard, verdict, words, unit, null);
+  }
 
   /**
    * One limit.

@@ -31,6 +31,7 @@ final class LimitStripDrawing {
               Map.entry("strip-limit", stroke(INK, "1.6")),
               Map.entry("strip-beyond", stroke("#8d9197", "0.8")),
               Map.entry("strip-guard", Map.of("fill", "#8d9197", "fill-opacity", "0.28")),
+              Map.entry("strip-fresh", Map.of("fill", "#1b3f94")),
               Map.entry("strip-whisker", stroke(INK, "1.4")),
               Map.entry("strip-break", stroke(INK, "1.2")),
               Map.entry("strip-within", Map.of("fill", "#175d41")),
@@ -70,6 +71,7 @@ final class LimitStripDrawing {
   String svg() {
     beyond();
     guard();
+    fresh();
     svg.path("strip-axis", new SvgPath().line(StripScale.LEFT, AXIS, StripScale.RIGHT, AXIS));
     limits();
     whisker();
@@ -105,6 +107,20 @@ final class LimitStripDrawing {
     }
     if (strip.high() != null) {
       band(strip.high().at() - strip.guard(), strip.high().at());
+    }
+  }
+
+  /** The limits of a new part: a bar along the axis, open where it has one end only. */
+  private void fresh() {
+    if (strip.fresh() == null) {
+      return;
+    }
+    double from =
+        Double.isNaN(strip.fresh().low()) ? StripScale.LEFT : scale.at(strip.fresh().low());
+    double to =
+        Double.isNaN(strip.fresh().high()) ? StripScale.RIGHT : scale.at(strip.fresh().high());
+    if (to > from) {
+      svg.rectangle("strip-fresh", from, AXIS + 4.5, to - from, 2.2);
     }
   }
 

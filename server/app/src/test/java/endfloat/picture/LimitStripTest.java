@@ -49,6 +49,25 @@ class LimitStripTest {
   }
 
   @Test
+  void aBarUnderTheAxisSpansWhatANewPartMayMeasure() {
+    LimitStrip strip =
+        new LimitStrip(
+            0.25,
+            0.01,
+            LOW,
+            HIGH,
+            0,
+            Mark.WITHIN,
+            "0.25 mm",
+            "mm",
+            new LimitStrip.Fresh(0.10, 0.20));
+    Element bar = drawn(strip.svg(), "strip-fresh").get(0);
+    assertEquals(34.8, Double.parseDouble(bar.getAttribute("x")), 0.01, "the lower limit");
+    assertEquals(39.2, Double.parseDouble(bar.getAttribute("width")), 0.01, "half the way");
+    assertTrue(drawn(lash(0.25, 0.01, 0, Mark.WITHIN).svg(), "strip-fresh").isEmpty());
+  }
+
+  @Test
   void diamondOnAStrokeIsNotProven() {
     String svg = lash(0.3, 0.02, 0, Mark.NOT_PROVEN).svg();
     String diamond = drawn(svg, "strip-not-proven").get(0).getAttribute("d");

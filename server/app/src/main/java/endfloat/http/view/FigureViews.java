@@ -28,10 +28,12 @@ final class FigureViews {
   private static final int SHORT = 4;
 
   private final GraphSettings settings;
+  private final PlacedLines lines;
   private final LimitViews limits;
 
   FigureViews(GraphSettings settings, PlacedLines lines) {
     this.settings = settings;
+    this.lines = lines;
     this.limits = new LimitViews(settings, lines);
   }
 
@@ -127,7 +129,7 @@ final class FigureViews {
               figure.standardUncertainty(),
               Shown.unit(figure.unit(), figure.kind(), settings),
               shown);
-      limits(figure.judgements(), judged, true, view);
+      limits(figure.name(), figure.judgements(), judged, true, view);
     } else if (value instanceof Value.Series || value instanceof Value.Fields) {
       elements(figure, view);
       series(view);
@@ -143,10 +145,15 @@ final class FigureViews {
   }
 
   private void limits(
-      List<Judgement> judgements, LimitViews.Judged judged, boolean drawn, ObjectNode view) {
+      String figure,
+      List<Judgement> judgements,
+      LimitViews.Judged judged,
+      boolean drawn,
+      ObjectNode view) {
     if (!judgements.isEmpty()) {
       ArrayNode list = view.putArray("limits");
-      judgements.forEach(limit -> list.add(limits.view(limit, judged, drawn)));
+      Optional<Judgement> asNew = drawn ? lines.asNew(figure) : Optional.empty();
+      judgements.forEach(limit -> list.add(limits.view(limit, judged, drawn, asNew)));
     }
   }
 
@@ -181,7 +188,7 @@ final class FigureViews {
               element.standardUncertainty(),
               Shown.unit(element.unit(), elementKind(figure, element), settings),
               shown.get());
-      limits(element.judgements(), judged, drawn, view);
+      limits(figure.name(), element.judgements(), judged, drawn, view);
     } else if (element.value() instanceof Value.Series series) {
       listed(figure, element, series, view);
     } else {

@@ -36,8 +36,9 @@ final class LimitViews {
 
   /**
    * @param drawn whether the strip comes too: of a long series only the worst station's does
+   * @param asNew the limits of a new part, which the strip shows beside those that judge
    */
-  ObjectNode view(Judgement limit, Judged judged, boolean drawn) {
+  ObjectNode view(Judgement limit, Judged judged, boolean drawn, Optional<Judgement> asNew) {
     ObjectNode view = JsonNodeFactory.instance.objectNode();
     boolean asTyped = limit.unit().filter(judged.unit()::equals).isPresent();
     double width = judged.unit().interval().fromSi(limit.high() - limit.low());
@@ -53,7 +54,7 @@ final class LimitViews {
       view.put("field", limit.field());
     }
     if (drawn) {
-      view.put("strip", strip(limit, judged, low, high).svg());
+      view.put("strip", strip(limit, judged, low, high, asNew).svg());
     }
     return view;
   }
@@ -85,7 +86,8 @@ final class LimitViews {
     return Double.isNaN(si) ? "" : typed.orElseGet(() -> LimitNumber.text(unit.fromSi(si), width));
   }
 
-  private LimitStrip strip(Judgement limit, Judged judged, String low, String high) {
+  private LimitStrip strip(
+      Judgement limit, Judged judged, String low, String high, Optional<Judgement> asNew) {
     double expanded = Math.abs(judged.unit().interval().fromSi(settings.coverage() * judged.u()));
     return new LimitStrip(
         judged.unit().fromSi(judged.si()),
@@ -95,7 +97,13 @@ final class LimitViews {
         limit.rule() == DecisionRule.GUARDED ? expanded : 0,
         mark(limit.verdict()),
         judged.shown().text(),
-        judged.shown().unit());
+        judged.shown().unit(),
+        asNew
+            .map(
+                one ->
+                    new LimitStrip.Fresh(
+                        judged.unit().fromSi(one.low()), judged.unit().fromSi(one.high())))
+            .orElse(null));
   }
 
   private static LimitStrip.Limit end(double si, Unit unit, String text) {
