@@ -55,6 +55,7 @@
  * @property {Record<string, string>} labels
  * @property {string} [field]
  * @property {string} value
+ * @property {string} [unit] where it is another than the figure's
  * @property {string} [u]
  * @property {string} [verdict]
  * @property {LimitView[]} [limits]

@@ -8,6 +8,10 @@
  * @property {string} [state]
  * @property {string} [changed] ISO time
  * @property {{within: number, not_proven: number, outside: number}} [verdicts]
+ * @property {{taken: number, total: number}} [readings]
+ * @property {string} [subtitle] second line of the title; of a pattern, what it is for
+ * @property {string} [part] under investigation
+ * @property {string} [revision]
  * @property {number} [errors]
  * @property {string} [problem] why it cannot be read
  */
@@ -15,8 +19,41 @@
 export const SHOWS = [
   { key: "all", word: "all records", holds: () => true },
   { key: "open", word: "not within", holds: (record) => (record.verdicts?.outside ?? 0) + (record.verdicts?.not_proven ?? 0) > 0 },
+  { key: "taking", word: "readings to take", holds: (record) => (record.readings?.taken ?? 0) < (record.readings?.total ?? 0) },
+  { key: "draft", word: "not approved", holds: (record) => !record.problem && record.state !== "approved" },
   { key: "error", word: "in error", holds: (record) => Boolean(record.problem) || (record.errors ?? 0) > 0 },
 ];
+
+/** A record that others are begun from; it is no record of an engine. @param {Listed} record */
+export function isPattern(record) {
+  return record.state === "pattern";
+}
+
+/**
+ * The engines of the records and how many each has, most first.
+ * @param {readonly Listed[]} records
+ * @returns {{engine: string, count: number}[]}
+ */
+export function engines(records) {
+  const found = new Map();
+  for (const record of records) {
+    const engine = engineOf(record);
+    if (engine !== "") found.set(engine, (found.get(engine) ?? 0) + 1);
+  }
+  return [...found].map(([engine, count]) => ({ engine, count })).sort((a, b) => b.count - a.count || a.engine.localeCompare(b.engine));
+}
+
+/** @param {Listed} record */
+export function engineOf(record) {
+  return record.engine_serial || record.engine_type || "";
+}
+
+/** What a pattern is for, in a line: what was written beneath its title, else what it asks for. @param {Listed} record */
+export function aboutPattern(record) {
+  if (record.subtitle) return record.subtitle;
+  const total = record.readings?.total ?? 0;
+  return total > 0 ? `${total} ${total === 1 ? "reading" : "readings"} to take` : "the same clauses";
+}
 
 /**
  * The records in the order they are listed: the demonstration first, then the newest change.
@@ -34,7 +71,7 @@ export function listed(records, demonstration) {
  * @param {string} typed
  */
 export function answers(record, typed) {
-  const held = [record.id, record.title, record.record_number, record.subtitle, record.engine_type, record.engine_serial, record.state, record.problem].join(" ").toLowerCase();
+  const held = [record.id, record.title, record.record_number, record.subtitle, record.engine_type, record.engine_serial, record.part, record.state, record.problem].join(" ").toLowerCase();
   return typed.toLowerCase().split(/[\s,]+/).every((word) => held.includes(word));
 }
 

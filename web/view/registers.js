@@ -1,3 +1,4 @@
+import { commonInstrument } from "../state/instruments.js";
 import { calibration } from "../state/readings.js";
 import { el, write } from "./dom.js";
 import { Field } from "./field.js";
@@ -24,14 +25,25 @@ const PART = [
 /** The registers of the record: each instrument once, with its calibration, and each part once. */
 export class Registers {
   #tables;
+  #common = [];
+  #kind = el("select", { class: "field", "aria-label": "Kind of the further instrument" }, el("option", { value: "" }, "with its own certificate"));
 
   /** @param {Element} element @param {import("../state/desk.js").Desk} desk */
   constructor(element, desk) {
-    const instruments = new Register(desk, "instruments", "Instruments", INSTRUMENT, "mark of a further instrument", (text) => ({ id: text, name: "", coverage: 2 }));
+    const instruments = new Register(desk, "instruments", "Instruments", INSTRUMENT, "mark of a further instrument", (text) => ({ id: text, ...commonInstrument(this.#common.find((one) => one.kind === this.#kind.value)) }));
+    instruments.choose(this.#kind);
+    this.#kind.addEventListener("focus", () => this.#fill(), { once: true });
     instruments.note = "Zero and scale are shared by all readings taken with the instrument; division and scatter are each reading's own. Figures with their unit, such as 0.002 mm or 0.5 %.";
     const parts = new Register(desk, "parts", "Parts", PART, "name of a further part", (text, rows) => ({ id: freeId(rows), name: text }));
     this.#tables = [instruments, parts];
     element.append(...this.#tables.map((one) => one.element));
+  }
+
+  /** Common instruments are fetched when somebody looks for them. */
+  async #fill() {
+    const answer = await fetch("/api/instruments").then((one) => (one.ok ? one.json() : null)).catch(() => null);
+    this.#common = answer?.instruments ?? [];
+    this.#kind.append(...this.#common.map((one) => el("option", { value: one.kind }, `no certificate: ${one.kind}`)));
   }
 
   draw() {
@@ -62,6 +74,11 @@ class Register {
       el("h2", { class: "ttl" }, title),
       el("div", { class: "content" }, el("div", { class: "wide" }, table), el("p", { class: "station-words" }, this.more, el("button", { type: "button", class: "word", onclick: () => this.#add() }, "add")), this.hint),
     );
+  }
+
+  /** Puts a choice before the word that adds. @param {HTMLElement} input */
+  choose(input) {
+    this.more.after(input);
   }
 
   set note(text) {

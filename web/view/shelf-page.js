@@ -1,4 +1,4 @@
-import { answers, changedWhen, listed, SHOWS } from "../state/shelf.js";
+import { aboutPattern, answers, changedWhen, engineOf, engines, isPattern, listed, SHOWS } from "../state/shelf.js";
 import { arrange, el, write } from "./dom.js";
 import { Keyboard } from "./keyboard.js";
 import { Says } from "./says.js";
@@ -10,6 +10,8 @@ const VERDICTS = [["within", "within"], ["not proven", "not_proven"], ["outside"
 /** The shelf: all records, those that cannot be read with the reason, and new ones from a pattern. */
 class ShelfPage {
   #records = [];
+  #patterns = [];
+  #engines = new Set();
   #demonstration = "";
   #show = SHOWS[0];
 
@@ -32,10 +34,13 @@ class ShelfPage {
       const answer = await fetch("/api/shelf", { headers: { Accept: "application/json" } });
       const shelf = await answer.json();
       if (!answer.ok) throw new Error([shelf.message, shelf.wayOut].filter(Boolean).join(" "));
-      this.#records = listed(shelf.records, shelf.demonstration);
+      const all = listed(shelf.records, shelf.demonstration);
+      this.#records = all.filter((record) => !isPattern(record));
+      this.#patterns = all.filter(isPattern);
       this.#demonstration = shelf.demonstration;
       this.#draw();
       this.#drawPatterns();
+      this.#drawEngines();
     } catch (failure) {
       this.says.offer(`The shelf cannot be read. ${failure.message}`, [["try again", () => this.start()]]);
     }
@@ -44,7 +49,7 @@ class ShelfPage {
 
   #draw() {
     const typed = this.find.value.trim();
-    const some = this.#records.filter((record) => this.#show.holds(record) && answers(record, typed));
+    const some = this.#records.filter((record) => this.#show.holds(record) && answers(record, typed) && (this.#engines.size === 0 || this.#engines.has(engineOf(record))));
     arrange(this.rows, some.map((record) => row(record, record.id === this.#demonstration)));
     this.nothing.hidden = some.length > 0;
     write(this.nothing, this.#records.length === 0 ? "No record yet. Begin one at the left." : "No record answers to that.");
@@ -52,6 +57,16 @@ class ShelfPage {
     const total = document.querySelector("#total");
     total.replaceChildren(counts(sum(this.#records)));
     this.#drawShows();
+  }
+
+  #drawEngines() {
+    const found = engines(this.#records);
+    const one = ({ engine, count }) => {
+      const box = el("input", { type: "checkbox", class: "check", onchange: () => (box.checked ? this.#engines.add(engine) : this.#engines.delete(engine), this.#draw()) });
+      return el("li", {}, el("label", {}, box, el("span", {}, engine), el("b", {}, String(count))));
+    };
+    document.querySelector("#engines").replaceChildren(...found.map(one));
+    document.querySelector("#engines-of").hidden = found.length < 2;
   }
 
   #drawShows() {
@@ -67,10 +82,14 @@ class ShelfPage {
   }
 
   #drawPatterns() {
-    const patterns = this.#records.filter((record) => record.state === "pattern" || record.id === this.#demonstration);
     const list = document.querySelector("#patterns");
     const one = (from, title, about) => el("li", {}, el("button", { type: "button", onclick: () => this.#make(from) }, el("span", { class: "t1" }, title), el("span", { class: "d" }, about)));
-    list.replaceChildren(...patterns.map((record) => one(record.id, record.title, "the same clauses, to be read anew")), one("", "Bare sheet", "title block only"));
+    const repeated = this.#records.filter((record) => record.id === this.#demonstration);
+    list.replaceChildren(
+      ...this.#patterns.map((record) => one(record.id, record.title || record.id, aboutPattern(record))),
+      ...repeated.map((record) => one(record.id, record.title, "the demonstration's clauses, to be read anew")),
+      one("", "Bare sheet", "title block only"),
+    );
   }
 
   #create(event) {
@@ -95,15 +114,16 @@ function row(record, demonstration) {
   }
   const href = `/sheet/${encodeURIComponent(record.id)}`;
   const state = record.errors > 0 ? el("span", { class: "st-error" }, `${record.errors} in error`) : (record.state ?? "");
-  const about = [demonstration ? "demonstration" : "", record.subtitle ?? ""].filter(Boolean).join(": ");
+  const about = [demonstration ? "demonstration" : "", record.subtitle || record.part || ""].filter(Boolean).join(": ");
+  const { taken = 0, total = 0 } = record.readings ?? {};
   return el(
     "tr",
     {},
-    el("th", { scope: "row" }, el("a", { class: "rn", href }, record.record_number || record.id)),
+    el("th", { scope: "row" }, el("a", { class: "rn", href }, record.record_number || record.id), record.revision && el("span", { class: "d" }, `rev ${record.revision}`)),
     el("td", { class: "rt" }, el("a", { href }, record.title || "Untitled record"), about && el("span", { class: "d" }, about), ways(record.id)),
     el("td", { class: "l" }, record.engine_serial || record.engine_type || "", record.engine_serial && record.engine_type && el("span", { class: "d" }, record.engine_type)),
     el("td", {}, counts(record.verdicts ?? {})),
-    el("td", { class: "l" }, state),
+    el("td", { class: "l" }, state, total > 0 && el("span", { class: "d" }, `${taken} of ${total} readings`)),
     el("td", { class: "l changed" }, changedWhen(record.changed ?? "", new Date())),
   );
 }

@@ -1,15 +1,20 @@
 package endfloat.http;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Catalogue;
 import endfloat.http.view.LookupTables;
 import endfloat.http.view.ReferenceView;
+import endfloat.record.CommonInstruments;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 
 /**
- * The catalogue of calculations and the tables behind them. {@code units=imperial} and {@code
- * terms=american} say how they are read, {@code find} what is looked for.
+ * The catalogue of calculations, the tables behind them, and the table of common instruments.
+ * {@code units=imperial} and {@code terms=american} say how they are read, {@code find} what is
+ * looked for.
  */
 final class CatalogueRoutes {
   private final Catalogue catalogue;
@@ -24,6 +29,7 @@ final class CatalogueRoutes {
     routes.get("/api/catalogue", this::list);
     routes.get("/api/catalogue/{name}", this::one);
     routes.get("/api/tables/{name}", this::table);
+    routes.get("/api/instruments", CatalogueRoutes::instruments);
   }
 
   private static ReferenceView.Reader reader(Context ctx) {
@@ -45,6 +51,20 @@ final class CatalogueRoutes {
                     new RequestRefusedException(
                         404, "There is no calculation " + name + ".", nearest(name)));
     Answers.json(ctx, reference.of(calculation, reader(ctx)));
+  }
+
+  private static void instruments(Context ctx) {
+    ObjectNode answer = JsonNodeFactory.instance.objectNode();
+    ArrayNode list = answer.putArray("instruments");
+    for (CommonInstruments.Common one : CommonInstruments.all()) {
+      list.addObject()
+          .put("kind", one.kind())
+          .put("limit", one.limit())
+          .put("division", one.division())
+          .put("source", one.source())
+          .put("known", one.known());
+    }
+    Answers.json(ctx, answer);
   }
 
   private void table(Context ctx) {

@@ -104,7 +104,11 @@ public final class LiveRoutes {
   private void disconnect(WsCloseContext context) {
     Connection connection = connections.remove(context.sessionId());
     if (connection != null) {
-      desk.leave(connection.id(), connection.sheet(), connection.page());
+      // A message to a page that is gone ends its connection at once, on the thread that holds the
+      // lock of the sheet; leaving takes the lock of the desk, which is taken before that of a
+      // sheet everywhere else.
+      CompletableFuture.runAsync(
+          () -> desk.leave(connection.id(), connection.sheet(), connection.page()));
     }
   }
 

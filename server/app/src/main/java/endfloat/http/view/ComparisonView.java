@@ -45,7 +45,7 @@ public final class ComparisonView {
     List<Judgement> all = after.judgements();
     for (int i = 0; i < all.size(); i++) {
       Judgement limit = all.get(i);
-      ObjectNode view = limits.view(limit, judged, false);
+      ObjectNode view = limits.view(limit, judged, false, Optional.empty());
       before(row, i, limit)
           .ifPresentOrElse(
               was -> {
@@ -53,7 +53,7 @@ public final class ComparisonView {
                 double from = ((Value.Scalar) row.left().orElseThrow().value()).si();
                 view.put("strip", limits.moved(limit, judged, from, was));
               },
-              () -> view.setAll(limits.view(limit, judged, true)));
+              () -> view.setAll(limits.view(limit, judged, true, Optional.empty())));
       list.add(view);
     }
   }

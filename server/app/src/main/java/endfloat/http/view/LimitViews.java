@@ -70,7 +70,7 @@ final class LimitViews {
     double width = judged.unit().interval().fromSi(limit.high() - limit.low());
     String low = text(limit.low(), width, judged.unit(), typed(asTyped, limit, true));
     String high = text(limit.high(), width, judged.unit(), typed(asTyped, limit, false));
-    return strip(limit, judged, low, high)
+    return strip(limit, judged, low, high, Optional.empty())
         .svgFrom(judged.unit().fromSi(before), mark(verdictBefore));
   }
 

@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
+import endfloat.record.Reading;
 import endfloat.record.Shelf;
 import endfloat.record.TitleBlock;
 import java.time.Instant;
@@ -36,6 +38,24 @@ public final class ShelfView {
     return shelf.put("demonstration", demonstration);
   }
 
+  /** How many readings stand, struck ones left out, and how many of them are taken. */
+  private static void readings(ObjectNode into, InvestigationRecord record) {
+    int taken = 0;
+    int total = 0;
+    for (Cell cell : record.cells()) {
+      for (Reading reading : cell.readings()) {
+        for (Reading.Entry entry : reading.entries()) {
+          if (entry.struck().isEmpty()) {
+            total++;
+            taken += entry.taken().isEmpty() ? 0 : 1;
+          }
+        }
+        total += reading.entries().isEmpty() ? 1 : 0;
+      }
+    }
+    into.put("taken", taken).put("total", total);
+  }
+
   private static void describe(ObjectNode into, InvestigationRecord record) {
     TitleBlock block = record.titleBlock();
     into.put("title", block.title()).put("record_number", block.recordNumber());
@@ -55,6 +75,8 @@ public final class ShelfView {
       }
     }
     ObjectNode verdicts = into.putObject("verdicts");
+    readings(into.putObject("readings"), record);
+    into.put("part", block.part()).put("revision", block.revision());
     verdicts.put("within", within).put("not_proven", notProven).put("outside", outside);
   }
 }

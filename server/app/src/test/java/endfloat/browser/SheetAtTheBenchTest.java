@@ -1,0 +1,115 @@
+package endfloat.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import endfloat.http.RunningServer;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.Keys;
+
+/** Readings are taken on a phone, magnified, and without anything moving under the hand. */
+class SheetAtTheBenchTest {
+  private static Browser browser;
+  private RunningServer server;
+
+  @BeforeAll
+  static void startBrowser() {
+    browser = Browser.start();
+  }
+
+  @AfterAll
+  static void stopBrowser() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void serve() {
+    server = RunningServer.start(RunningServer.DEMONSTRATION);
+    browser.open(server.link());
+  }
+
+  @AfterEach
+  void stopServing() {
+    assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
+    browser.open("about:blank");
+    browser.resize(1440, 1000);
+    server.close();
+  }
+
+  private SheetWindow sheet() {
+    return SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {390, 320})
+  void readingsAreTakenOnAPhone(int width) {
+    browser.resize(width, 844);
+    SheetWindow sheet = sheet();
+    assertEquals(
+        List.of(),
+        browser.run(
+            "return [...document.querySelectorAll('input[data-key], .takes .word, .choice button')]"
+                + ".filter((one) => one.getClientRects().length > 0)"
+                + ".filter((one) => one.getBoundingClientRect().height < 44)"
+                + ".map((one) => one.outerHTML.slice(0, 90))"),
+        "targets less than 44 px high");
+    assertTrue(fits(width), "the page scrolls sideways");
+    sheet.take("c7", "1/0/0", "86.5").awaitText("#figure-t_block .value .v", "86.5");
+  }
+
+  /** A window of 1440 px magnified twice lays out as one of 720 px. */
+  @Test
+  void magnifiedTwiceNothingRunsOffTheSheet() {
+    browser.resize(720, 500);
+    sheet();
+    assertTrue(fits(720), "the page scrolls sideways");
+    browser.picture("sheet-200-percent");
+  }
+
+  private static boolean fits(int width) {
+    Object wide = browser.run("return document.documentElement.scrollWidth");
+    return ((Number) wide).intValue() <= width;
+  }
+
+  @Test
+  void nothingMovesWhileFiguresChange() {
+    SheetWindow sheet = sheet();
+    browser.run(
+        "document.querySelector('#clause-c7').scrollIntoView();"
+            + "window.shifts = [];"
+            + "new PerformanceObserver((list) => window.shifts.push(...list.getEntries()"
+            + ".map((one) => one.value))).observe({ type: 'layout-shift' })");
+    for (String taken : List.of("86.0", "87.0", "84.5")) {
+      sheet.take("c7", "1/0/0", taken).awaitText("#figure-t_block .value .v", taken);
+      sheet.awaitKept();
+    }
+    sheet.type(Keys.ESCAPE);
+    assertEquals(List.of(), browser.run("return window.shifts"), "layout shifts");
+  }
+
+  @Test
+  void anInstrumentWithoutACertificateTakesTheErrorLimitOfItsStandard() {
+    SheetWindow sheet = sheet();
+    browser.run("document.querySelector('.register-of-instruments').scrollIntoView()");
+    browser.run("document.querySelector('.registers select').focus()");
+    browser.find(".registers select option[value='micrometer, up to 50 mm']");
+    browser.run("document.querySelector('.registers select').value = 'micrometer, up to 50 mm'");
+    browser.run("document.querySelector('.registers .station-words input').focus()");
+    sheet.type("MC-50", Keys.ENTER);
+    browser.await(
+        driver ->
+            Boolean.TRUE.equals(
+                browser.run(
+                    "return [...document.querySelectorAll('.r-certificate textarea')]"
+                        + ".some((one) => one.value.includes('DIN 863-1'))")));
+  }
+}
