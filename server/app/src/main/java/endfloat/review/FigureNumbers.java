@@ -27,11 +27,17 @@ public final class FigureNumbers {
 
   private final BiFunction<Optional<Unit>, Kind, Unit> numberUnit;
 
-  private FigureNumbers(BiFunction<Optional<Unit>, Kind, Unit> numberUnit) {
+  private final boolean withDegrees;
+
+  private FigureNumbers(BiFunction<Optional<Unit>, Kind, Unit> numberUnit, boolean withDegrees) {
     this.numberUnit = numberUnit;
+    this.withDegrees = withDegrees;
   }
 
-  /** In the unit of the line; where it says none, in the coherent one, a temperature in degC. */
+  /**
+   * With {@code dof}, the effective degrees of freedom, where they are finite; in the unit of the
+   * line; where it says none, in the coherent one, a temperature in degC.
+   */
   public static FigureNumbers inUnitsOfLines() {
     return new FigureNumbers(
         (unit, kind) ->
@@ -39,12 +45,13 @@ public final class FigureNumbers {
                 () ->
                     kind instanceof Kind.Quantity quantity
                         ? UnitTable.coherent(quantity.dimension())
-                        : UnitTable.find("degC")));
+                        : UnitTable.find("degC")),
+        true);
   }
 
   /** In the units that a sheet with these settings shows. */
   public static FigureNumbers asShown(GraphSettings settings) {
-    return new FigureNumbers((unit, kind) -> Shown.unit(unit, Optional.of(kind), settings));
+    return new FigureNumbers((unit, kind) -> Shown.unit(unit, Optional.of(kind), settings), false);
   }
 
   /** The entries of a figure; none where it has no value, or is a part built for a calculation. */
@@ -65,10 +72,12 @@ public final class FigureNumbers {
           ? seriesOfRecords(figure, series, each)
           : List.of(series(figure, series, of));
     }
-    return List.of(
-        judged(
-            entry(figure.name(), value, kind, figure.unit(), figure.standardUncertainty()),
-            figure.verdict()));
+    ObjectNode entry =
+        entry(figure.name(), value, kind, figure.unit(), figure.standardUncertainty());
+    if (withDegrees && Double.isFinite(figure.degreesOfFreedom())) {
+      entry.put("dof", figure.degreesOfFreedom());
+    }
+    return List.of(judged(entry, figure.verdict()));
   }
 
   private ObjectNode series(Figure figure, Value.Series series, Kind.Series kind) {

@@ -3,12 +3,9 @@ package endfloat.working;
 import endfloat.units.Unit;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** A limit: its ends in the kind of what it limits. */
 final class LimitKinds {
-  private static final Set<String> RULES = Set.of("simple", "guarded", "probability");
-  private static final Set<String> STATES = Set.of("new", "worn");
 
   private final Checking checking;
 
@@ -27,22 +24,17 @@ final class LimitKinds {
               ? SumRules.instead(place, fields)
               : "Limit a value that it is made from");
     }
-    word(line, "rule", RULES);
-    word(line, "state", STATES);
+    line.notes().forEach((note, said) -> word(line, note, said));
     return line.tolerance().isPresent() ? around(line, place) : between(line, place);
   }
 
-  private static void word(Line.Limit line, String note, Set<String> allowed) {
-    String said = line.notes().get(note);
-    if (said != null && !allowed.contains(said)) {
-      List<String> nearest = Nearest.of(said, allowed);
-      throw new KindException(
-          line.span(),
-          "There is no " + note + " \"" + said + "\" for a limit",
-          nearest.isEmpty()
-              ? "Write " + Nearest.choices(allowed.stream().sorted().toList())
-              : "Nearest: \"" + nearest.get(0) + "\"");
-    }
+  /** Of a limit entered by fields; one that is written is refused where the word stands. */
+  private static void word(Line.Limit line, String note, String said) {
+    LimitWords.wayOut(note, said)
+        .ifPresent(
+            wayOut -> {
+              throw new KindException(line.span(), LimitWords.refused(note, said), wayOut);
+            });
   }
 
   private Checked between(Line.Limit line, Operand place) {

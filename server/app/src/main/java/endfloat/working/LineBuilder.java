@@ -161,6 +161,11 @@ final class LineBuilder {
             "\"" + name + "\" is nothing that a limit says",
             "Write (condition: \"hot\", state: \"new\", rule: \"guarded\")");
       }
+      String word = remark.TEXT().getText();
+      Optional<String> wayOut = LimitWords.wayOut(name, word);
+      if (wayOut.isPresent()) {
+        throw refusal(remark, LimitWords.refused(name, word), wayOut.get());
+      }
       if (said.put(name, remark.TEXT().getText()) != null) {
         throw refusal(remark, name + " is given twice", "Give it once");
       }

@@ -253,4 +253,28 @@ class WorkTest {
     assertEquals(Exit.BAD_INPUT, run.code());
     assertTrue(run.err().contains("The name dial is defined twice"), run.err());
   }
+
+  /**
+   * Effective degrees of freedom by Welch and Satterthwaite, JCGM 100:2008, G.4.2: two inputs of
+   * one size with 4 and 12, (1 + 1)²/(1/4 + 1/12) = 12.
+   */
+  @Test
+  void degreesOfFreedomComeWithTheUncertaintyWhereTheyAreFinite() {
+    Run run =
+        Run.of(
+            "a = 1 mm ± 0.2 mm (k = 2, dof = 4)\nb = 3 mm ± 0.2 mm (dof = 12)\nc = a + b\nd = 1 mm ± 0.1 mm",
+            "work",
+            "--json");
+    assertEquals(4, run.result("a").path("dof").asDouble());
+    assertEquals(12, run.result("c").path("dof").asDouble(), 1e-12);
+    assertFalse(run.result("d").has("dof"));
+  }
+
+  @Test
+  void aWordThatALimitDoesNotKnowIsMarkedWhereItStands() {
+    Run run = Run.of("a = 1 mm\nlimit a: at least 1 mm (state: \"worm\")", "work", "--json");
+    JsonNode error = run.json().path("errors").path(0);
+    assertEquals(25, error.path("column").asInt(), error::toString);
+    assertTrue(error.path("message").asText().contains("\"worn\""), error::toString);
+  }
 }
