@@ -1,3 +1,4 @@
+import { quoted, typedBack } from "../state/refusals.js";
 import { clock, mark, write } from "./dom.js";
 
 /** What the page tells of the line to the server, of edits under way, of verdicts, and of others. */
@@ -44,8 +45,9 @@ export class Telling {
     const clause = of?.cell ? this.page.clause(of.cell) : undefined;
     const hasBoth = refusal.theirs !== undefined && refusal.theirs !== null && clause;
     if (!hasBoth) {
-      this.page.says.offer([refusal.reason, refusal.wayOut].filter(Boolean).map(sentence).join(" "), []);
       clause?.update();
+      const left = typedBack(of).filter((typed) => !putBack(clause, typed));
+      this.page.says.offer([...[refusal.reason, refusal.wayOut].filter(Boolean).map(sentence), quoted(left)].filter(Boolean).join(" "), []);
       return;
     }
     clause.dispute({
@@ -83,6 +85,17 @@ export class Telling {
     const others = this.#people.filter((one) => one.cell === id && one.client !== this.page.client);
     return others.length === 0 ? "" : others.length === 1 ? "open in another window" : `open in ${others.length} other windows`;
   }
+}
+
+/** Puts what was typed back into its field, marked as not kept. @param {any} clause @param {{key: string, text: string}} typed */
+function putBack(clause, { key, text }) {
+  const input = clause?.element.querySelector(`[data-key="${CSS.escape(key)}"]`);
+  if (!(input instanceof HTMLInputElement || input instanceof HTMLTextAreaElement)) return false;
+  if (input.value !== text) {
+    input.value = text;
+    input.classList.add("refused");
+  }
+  return true;
 }
 
 /** A sentence of its own, with capital and stop. @param {string} text */

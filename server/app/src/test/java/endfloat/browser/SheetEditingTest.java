@@ -88,6 +88,17 @@ class SheetEditingTest {
   }
 
   @Test
+  void aReadingThatTheRecordRefusesStaysInItsFieldToBeMended() {
+    String typed = "0." + "1".repeat(220);
+    SheetWindow sheet = sheet().take("c6", "0/0/0", typed);
+    browser.awaitText(".says", "200");
+    sheet.awaitTaken("c6", "0/0/0", typed);
+    browser.find("#clause-c6 [data-key='0/0/0'].refused");
+    sheet.take("c6", "0/0/0", "0.1355").awaitKept();
+    browser.await(driver -> onDisk().contains("\"0.1355\""));
+  }
+
+  @Test
   void undoTakesBackAfterAReloadAndRedoPutsAgain() {
     SheetWindow sheet = sheet().take("c6", "0/0/0", "0.199").awaitKept().reload();
     sheet.awaitTaken("c6", "0/0/0", "0.199");
