@@ -59,6 +59,7 @@ export function blank(kind, id) {
   const cell = { id, kind, title: "" };
   if (kind === "section") return { ...cell, cells: [] };
   if (kind === "readings") return { ...cell, readings: [{ name: "", what: "", unit: "", entries: [{ taken: [] }] }] };
+  if (kind === "chart") return { ...cell, chart: "against", of: "", input: "", from: "", to: "" };
   if (kind === "fits") return { ...cell, rows: [] };
   if (kind === "findings") return { ...cell, findings: [] };
   if (kind === "causes") return { ...cell, effect: "", unit: "mm", observed: "", needed: "", causes: [], evidence: [] };

@@ -37,6 +37,7 @@
  * @property {"fresh"|"error"|"waiting"|"working"} state
  * @property {string} worst worst verdict
  * @property {any} [board] what the rows come to, of a clause of fits or causes
+ * @property {{svg: string, description: string, heads: string[], rows: string[][], notes?: string[], problem?: any}} [chart] the picture of a chart, what it says, its numbers
  * @property {CellView[]} [cells] of a section
  *
  * @typedef {object} LimitView

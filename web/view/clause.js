@@ -1,6 +1,7 @@
 import { label } from "../state/terms.js";
 import { ApprovalBody } from "./approval.js";
 import { CausesBody } from "./causes.js";
+import { ChartBody } from "./chart.js";
 import { clock, el, mark, write } from "./dom.js";
 import { Field } from "./field.js";
 import { FindingsBody } from "./findings.js";
@@ -11,7 +12,7 @@ import { ReadingsBody } from "./readings.js";
 import { Remarks } from "./remarks.js";
 import { WorkingBody } from "./working.js";
 
-const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody, photo: PhotoBody };
+const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody, photo: PhotoBody, chart: ChartBody };
 const ADDS = ["note", "working", "readings", "fits", "findings", "causes", "caution", "approval", "photo", "section"];
 
 /** One clause of the sheet: number, title, content, margin. A section is a clause without content. */

@@ -8,9 +8,13 @@ export class Keyboard {
   #keys;
   #single;
 
-  /** @param {[string, string, (event: KeyboardEvent) => void][]} keys key, what it does, how; longer names are combinations */
-  constructor(keys) {
+  /**
+   * @param {[string, string, (event: KeyboardEvent) => void][]} keys key, what it does, how; longer names are combinations
+   * @param {[string, () => void][]} [words] to press in the list of keys
+   */
+  constructor(keys, words = []) {
     this.#keys = keys;
+    this.words = words;
     this.#single = remembered("single-keys", "on") === "on";
     document.addEventListener("keydown", (event) => this.#pressed(event));
   }
@@ -41,6 +45,7 @@ export class Keyboard {
       el("h2", { id: "keys-title" }, "Keys"),
       el("dl", {}, ...this.#keys.flatMap(([key, what]) => [el("dt", {}, key.replace("Mod+", "Ctrl ").replaceAll("+", " ")), el("dd", {}, what)])),
       el("label", {}, box, "Single keys act outside fields"),
+      ...this.words.map(([word, act]) => el("p", {}, el("button", { type: "button", class: "word", onclick: () => (dialog.close(), act()) }, word))),
       el("button", { type: "button", class: "btn", onclick: () => dialog.close() }, "Close"),
     );
     dialog.addEventListener("close", () => dialog.remove());

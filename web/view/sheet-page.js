@@ -3,6 +3,7 @@ import { Desk } from "../state/desk.js";
 import { Clause } from "./clause.js";
 import { arrange, attribute, mark } from "./dom.js";
 import { warmUp } from "./editing.js";
+import { FirstSteps } from "./first-steps.js";
 import { Keyboard } from "./keyboard.js";
 import { Pointing } from "./pointing.js";
 import { Rail } from "./rail.js";
@@ -53,7 +54,8 @@ export class SheetPage {
     this.redoWord.addEventListener("click", () => this.redo());
     for (const word of this.empty.querySelectorAll("button")) word.addEventListener("click", () => this.add(word.dataset.kind, ""));
     this.desk.listen((event, detail) => this.#heard(event, detail));
-    this.keyboard = new Keyboard(this.ways.keys());
+    this.steps = new FirstSteps(this, id);
+    this.keyboard = new Keyboard(this.ways.keys(), [["Show first steps again", () => this.steps.again()]]);
     this.narrow = matchMedia("(max-width: 760px)");
     this.narrow.addEventListener("change", () => this.#clauses.forEach((clause) => clause.update()));
     addEventListener("online", () => this.desk.connection.hurry());
@@ -105,6 +107,7 @@ export class SheetPage {
       this.open(id, line);
     }
     this.#arrive();
+    this.steps.draw(change.order);
     document.documentElement.dataset.revision = sheet.revision;
     if (!performance.getEntriesByName("sheet drawn").length) performance.mark("sheet drawn");
   }
@@ -269,6 +272,7 @@ export class SheetPage {
   }
 
   trace(name) {
+    this.steps.traced();
     return this.tracing.toggle(name);
   }
 

@@ -21,6 +21,7 @@ final class Pages {
     routes.get("/reference", ctx -> send(ctx, "reference.html"));
     routes.get("/reference/{name}", ctx -> send(ctx, "reference.html"));
     routes.get("/reference/tables/{name}", ctx -> send(ctx, "reference.html"));
+    routes.get("/how-a-figure-is-made", ctx -> send(ctx, "how-a-figure-is-made.html"));
   }
 
   private void send(Context ctx, String name) {

@@ -28,7 +28,8 @@ class AccessiblePagesTest {
           "shelf", "/",
           "reference", "/reference",
           "calculation", "/reference/stepped_shaft",
-          "table", "/reference/tables/materials");
+          "table", "/reference/tables/materials",
+          "figure", "/how-a-figure-is-made");
 
   /** What stands on a page that is not a sheet once it is drawn. */
   private static final Map<String, String> READY =
@@ -36,7 +37,8 @@ class AccessiblePagesTest {
           "shelf", "html[data-ready] .register tbody tr",
           "reference", "html[data-ready] .ref-register tr",
           "calculation", "html[data-ready] .ref-clause",
-          "table", "html[data-ready] .lookup tr");
+          "table", "html[data-ready] .lookup tr",
+          "figure", "html[data-ready] .made:not([hidden]) .lines");
 
   private static Browser browser;
   private static RunningServer server;
@@ -68,6 +70,8 @@ class AccessiblePagesTest {
     "calculation, paper, 320",
     "table, paper, 1440",
     "table, blueprint, 320",
+    "figure, paper, 1440",
+    "figure, blueprint, 320",
     "beside, paper, 1440",
     "beside, blueprint, 390",
     "shelf, paper, 1440",

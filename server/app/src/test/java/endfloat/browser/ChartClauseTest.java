@@ -1,0 +1,96 @@
+package endfloat.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import endfloat.http.RunningServer;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+
+/** How the page shows a chart: picture, words, its numbers as a table, a problem at its place. */
+class ChartClauseTest {
+  private static final String DRAW =
+      "const done = arguments[arguments.length - 1];"
+          + "import('/view/chart.js').then(({ ChartBody }) => {"
+          + "  const cell = { number: '9.9', title: 'Sample', source: {}, chart: arguments[0] };"
+          + "  window.sample = new ChartBody({ cell, page: {} });"
+          + "  window.sample.update();"
+          + "  document.querySelector('.clauses').append(...window.sample.elements);"
+          + "  done(true);"
+          + "});";
+
+  private Browser browser;
+  private RunningServer server;
+
+  @BeforeEach
+  void start() {
+    browser = Browser.start();
+    server = RunningServer.start(RunningServer.DEMONSTRATION);
+    browser.open(server.link());
+    SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
+  }
+
+  @AfterEach
+  void stop() {
+    if (browser != null) {
+      browser.close();
+    }
+    if (server != null) {
+      server.close();
+    }
+  }
+
+  private void draw(Object chart) {
+    browser.driver().executeAsyncScript(DRAW, chart);
+  }
+
+  @Test
+  void thePictureComesWithItsWordsAndItsNumbersAsATable() {
+    draw(
+        java.util.Map.of(
+            "svg",
+            "<svg viewBox='0 0 9 9'><path d='M0 0L9 9'/></svg>",
+            "description",
+            "It grows.",
+            "heads",
+            java.util.List.of("x", "y"),
+            "rows",
+            java.util.List.of(java.util.List.of("1 mm", "2 mm"))));
+    browser.find(".clauses > .chart svg");
+    browser.awaitText(".clauses > .chart figcaption", "It grows.");
+    browser.find(".clauses > .chart summary").click();
+    browser.awaitText(".clauses > .chart td", "2 mm");
+    assertEquals(
+        "row",
+        browser.find(".clauses > .chart tbody th").getDomAttribute("scope"),
+        "a head for each row");
+  }
+
+  @Test
+  void aProblemStandsInItsPlaceWithTheWayOut() {
+    draw(
+        java.util.Map.of(
+            "problem", java.util.Map.of("message", "No such value.", "wayOut", "Name another.")));
+    browser.awaitText(".clauses > .chart .chart-problem", "No such value. Name another.");
+    assertEquals(0, browser.driver().findElements(By.cssSelector(".clauses > .chart svg")).size());
+  }
+
+  @Test
+  void whatIsDrawnIsWrittenInFieldsThatGoWithTheKindOfChart() {
+    SheetWindow sheet = SheetWindow.of(browser);
+    String id = "c20";
+    sheet.press(id, "edit");
+    browser.find("#clause-" + id + " [data-key='/input']");
+    browser.run(
+        "const kind = document.querySelector('#clause-' + arguments[0] + ' [data-key=\"/chart\"]');"
+            + "kind.value = 'round'; kind.dispatchEvent(new Event('change'))",
+        id);
+    browser.find("#clause-" + id + " [data-key='/axis']");
+    browser.await(
+        driver ->
+            driver
+                .findElements(By.cssSelector("#clause-" + id + " [data-key='/input']"))
+                .isEmpty());
+  }
+}

@@ -1,0 +1,104 @@
+import { el, fragment } from "./dom.js";
+import { Entry } from "./entry.js";
+
+const KINDS = [["against", "a result against an input"], ["round", "readings round a wheel or a journal"], ["spread", "what an uncertainty comes from"], ["calculation", "the picture of a calculation"]];
+
+const FIELDS = {
+  against: [
+    ["of", "The result: a name, or a formula", "long"],
+    ["input", "Against which input or reading", "long"],
+    ["from", "From, with its unit"],
+    ["to", "To, with its unit"],
+    ["points", "Points worked out, 41 where none is given"],
+  ],
+  round: [
+    ["of", "The readings: their name", "long"],
+    ["axis", "Index that goes round, such as tooth"],
+    ["count", "Stations to a turn, where not all were read"],
+  ],
+  spread: [["of", "The value: its name", "long"]],
+  calculation: [["of", "The line that holds the calculation: its name", "long"]],
+};
+
+/** A chart: the picture the server makes, what it says in words, and its numbers as a table. */
+export class ChartBody {
+  #shape = "";
+  #figure = el("figure", { class: "chart" });
+
+  /** @param {import("./clause.js").Clause} clause */
+  constructor(clause) {
+    this.clause = clause;
+    this.elements = [this.#figure];
+  }
+
+  update() {
+    const { chart, title } = this.clause.cell;
+    const shape = JSON.stringify([chart, title]);
+    if (shape !== this.#shape) {
+      // a table that was opened stays open while its numbers change
+      const open = this.#figure.querySelector("details")?.open ?? false;
+      this.#shape = shape;
+      this.#figure.replaceChildren(...this.#drawn(chart ?? {}, open));
+    }
+    this.editing?.update();
+  }
+
+  /** @param {any} chart @param {boolean} open */
+  #drawn(chart, open) {
+    if (chart.problem) return [el("p", { class: "problem chart-problem" }, ...said(chart.problem))];
+    if (!chart.svg) return [el("p", { class: "quiet" }, this.#wanted())];
+    const rows = chart.rows ?? [];
+    return [
+      el("div", { class: "chart-picture", tabindex: "0", role: "group", "aria-label": "Chart" }, fragment(chart.svg)),
+      el("figcaption", {}, chart.description, ...(chart.notes ?? []).map((note) => el("span", { class: "with" }, note))),
+      rows.length > 0 && this.#numbers(chart, open),
+    ].filter(Boolean);
+  }
+
+  /** Where there is no picture: what is to be drawn, as far as it was named. */
+  #wanted() {
+    const { of, input, from, to } = this.clause.cell.source;
+    if (!of) return "No chart yet. Press Enter and name what is to be drawn.";
+    return `To be drawn: ${[of, input && `against ${input}`, from && `from ${from}`, to && `to ${to}`].filter(Boolean).join(" ")}.`;
+  }
+
+  #numbers({ heads, rows }, open) {
+    const table = el(
+      "table",
+      { class: "t chart-numbers" },
+      el("caption", { class: "unseen" }, `Numbers of the chart, clause ${this.clause.cell.number} ${this.clause.cell.title}`),
+      el("thead", {}, el("tr", {}, ...heads.map((text) => el("th", { scope: "col" }, text)))),
+      el("tbody", {}, ...rows.map((row) => el("tr", {}, ...row.map((text, index) => (index === 0 ? el("th", { scope: "row" }, text) : el("td", {}, text)))))),
+    );
+    const box = el("div", { class: "chart-table", tabindex: "0", role: "group", "aria-label": "Numbers of the chart" }, table);
+    return el("details", { open }, el("summary", {}, "The numbers of this chart"), box);
+  }
+
+  names() {
+    return [];
+  }
+
+  figures() {}
+
+  open() {
+    this.editing = new Entry(this.clause, { hint: "The chart follows what is written here.", groups: () => [this.#group()], more: [] });
+    this.clause.content.prepend(this.editing.element);
+    this.editing.focus();
+  }
+
+  #group() {
+    const kind = this.clause.cell.source.chart || "against";
+    const fields = (FIELDS[kind] ?? FIELDS.spread).map(([name, caption, look]) => ({ at: `/${name}`, caption, look }));
+    return { legend: "Chart", fields: [{ at: "/chart", caption: "What it shows", choices: KINDS, otherwise: "against", look: "long" }, ...fields] };
+  }
+
+  close() {
+    this.editing?.element.remove();
+    this.editing = null;
+  }
+}
+
+/** @param {any} problem a sentence, or a message with its way out */
+function said(problem) {
+  return typeof problem === "string" ? [el("strong", {}, problem)] : [el("strong", {}, problem.message), ` ${problem.wayOut ?? ""}`];
+}
