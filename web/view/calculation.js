@@ -87,11 +87,11 @@ function check(one) {
   return el("tr", {}, el("td", {}, one.what || one.id), el("td", {}, el("pre", { class: "src plain" }, one.lines.join("\n")), el("span", { class: "let" }, one.expected.map(expected).join("; "))), el("td", {}, one.source, el("span", { class: "with" }, KNOWN[one.knowledge] ?? one.knowledge)));
 }
 
-/** Puts the line drawing in its place. @param {Element} page @param {string} name */
-export async function drawing(page, name) {
+/** Puts the line drawing in its place. @param {Element} page @param {string} name @param {string} caption */
+export async function drawing(page, name, caption) {
   const answer = await fetch(`/api/catalogue/${encodeURIComponent(name)}/drawing`).catch(() => null);
   const figure = page.querySelector(".ref-drawing");
   if (!answer?.ok || !figure) return;
-  figure.replaceChildren(fragment(await answer.text()));
+  figure.replaceChildren(fragment(await answer.text()), el("figcaption", {}, caption));
   figure.hidden = false;
 }

@@ -57,7 +57,7 @@ export class Reference {
     this.view = view;
     const page = calculation(view, this.on.putIn(view));
     this.#show(page, { title: name });
-    if (view.drawing) await drawing(page, name);
+    if (view.drawing) await drawing(page, name, view.drawing);
   }
 
   /** @param {string} name */

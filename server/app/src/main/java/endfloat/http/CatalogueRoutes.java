@@ -7,6 +7,7 @@ import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Catalogue;
 import endfloat.http.view.LookupTables;
 import endfloat.http.view.ReferenceView;
+import endfloat.picture.drawing.Drawings;
 import endfloat.record.CommonInstruments;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -28,6 +29,7 @@ final class CatalogueRoutes {
   void addTo(RoutesConfig routes) {
     routes.get("/api/catalogue", this::list);
     routes.get("/api/catalogue/{name}", this::one);
+    routes.get("/api/catalogue/{name}/drawing", this::drawing);
     routes.get("/api/tables/{name}", this::table);
     routes.get("/api/instruments", CatalogueRoutes::instruments);
   }
@@ -65,6 +67,17 @@ final class CatalogueRoutes {
           .put("known", one.known());
     }
     Answers.json(ctx, answer);
+  }
+
+  private void drawing(Context ctx) {
+    String name = ctx.pathParam("name");
+    Drawings.Drawing drawing =
+        Drawings.of(name)
+            .orElseThrow(
+                () ->
+                    new RequestRefusedException(
+                        404, "There is no line drawing of " + name + ".", nearest(name)));
+    ctx.contentType("image/svg+xml").result(drawing.svg());
   }
 
   private void table(Context ctx) {

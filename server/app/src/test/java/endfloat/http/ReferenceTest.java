@@ -52,6 +52,14 @@ class ReferenceTest {
     }
   }
 
+  @Test
+  void aLineDrawingComesAsAPictureAndWhereThereIsNoneItIsSaid() throws IOException {
+    assertTrue(json("/api/catalogue/end_float").path("drawing").asText().contains("collar"));
+    assertTrue(server.get("/api/catalogue/end_float/drawing").body().startsWith("<svg"));
+    assertEquals(404, server.get("/api/catalogue/material/drawing").statusCode());
+    assertTrue(json("/api/catalogue/material").path("drawing").isMissingNode());
+  }
+
   /** 600 mm x 2.15e-5 1/K x 75 K by hand; an inch is 25.4 mm, a kelvin 1.8 degrees Fahrenheit. */
   @Test
   void theExampleIsShownInTheReadersUnits() throws IOException {

@@ -13,6 +13,7 @@ import endfloat.catalogue.ValidRange;
 import endfloat.definition.Default;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Shown;
+import endfloat.picture.drawing.Drawings;
 import endfloat.units.Unit;
 import endfloat.units.UnitException;
 import endfloat.units.UnitPreference;
@@ -104,6 +105,8 @@ public final class ReferenceView {
     view.put("description", terms.say(calculation.description()));
     view.put("nameMath", Typeset.name(calculation.name()));
     formula(calculation).ifPresent(math -> view.put("formulaMath", math));
+    Drawings.of(calculation.name())
+        .ifPresent(drawing -> view.put("drawing", terms.say(drawing.caption())));
     texts(view, "cautions", calculation.cautions().stream().map(terms::say).toList());
     ArrayNode parameters = view.putArray("parameters");
     calculation.parameters().forEach(one -> parameters.add(parameter(one, reader)));

@@ -79,7 +79,7 @@ final class BenchDrawings {
           .leader(140, y, 176, y, "plane " + (bore ? planes[i] : String.valueOf(i + 1)));
     }
     s.circle(296, 110, 32).dimensionOf(264, 110, 328, 110, "").dimensionOf(296, 142, 296, 78, "");
-    s.words(296, 164, Anchor.MIDDLE, "two directions").named(296, 64, Anchor.MIDDLE, "diameters");
+    s.words(296, 164, Anchor.MIDDLE, "2 directions").named(296, 64, Anchor.MIDDLE, "diameters");
   }
 
   private static void endFloat(Sketch s) {
@@ -171,7 +171,7 @@ final class BenchDrawings {
     s.thin(150, 104, 200, 54)
         .named(182, 72, 250, 50, "radii")
         .angle(150, 104, 36, -45, 0, "angles");
-    s.leader(160, 172, 196, 188, "circle of least squares");
+    s.leader(160, 172, 196, 188, "fitted circle");
   }
 
   private static void vee(Sketch s) {
@@ -184,7 +184,6 @@ final class BenchDrawings {
   private static void hertz(Sketch s, boolean line) {
     s.circle(160, 52, 40).circle(160, 138, 46).cross(160, 52, 44).cross(160, 138, 50);
     s.named(186, 22, 226, 20, "radius_1").named(194, 168, 232, 178, "radius_2");
-    s.acts(90, 20, 90, 60, "force")
-        .leader(160, 92, 232, 92, line ? "a band, length long" : "a spot");
+    s.acts(90, 20, 90, 60, "force").leader(160, 92, 232, 92, line ? "band, length" : "a spot");
   }
 }
