@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.ReentrantLock;
 
 /**
@@ -60,6 +61,8 @@ final class Saver {
   private volatile ResultsSource results = (record, revision) -> Optional.empty();
   private volatile boolean hasResults;
   private volatile boolean withoutResults;
+  private final AtomicLong resultsCame = new AtomicLong();
+  private volatile long cameBefore;
   private ScheduledFuture<?> looking;
 
   Saver(
@@ -113,14 +116,22 @@ final class Saver {
   void resultsReady() {
     sheet.lock().lock();
     try {
-      if (withoutResults && saved == sheet.revisionHeld()) {
-        saved--;
-        lastEditNanos = System.nanoTime();
-        firstUnsavedNanos = lastEditNanos;
-        schedule(QUIET.toNanos());
+      resultsCame.incrementAndGet();
+      if (withoutResults) {
+        saveAgainHeld();
       }
     } finally {
       sheet.lock().unlock();
+    }
+  }
+
+  /** What is on the disk lacks figures that are to be had; the sheet's lock is held. */
+  private void saveAgainHeld() {
+    if (saved == sheet.revisionHeld()) {
+      saved--;
+      lastEditNanos = System.nanoTime();
+      firstUnsavedNanos = lastEditNanos;
+      schedule(QUIET.toNanos());
     }
   }
 
@@ -251,6 +262,10 @@ final class Saver {
         schedule(QUIET.toNanos());
       }
       noteSaved(revision, bytes);
+      if (withoutResults && resultsCame.get() > cameBefore) {
+        // they came while the file was being written
+        saveAgainHeld();
+      }
     } finally {
       sheet.lock().unlock();
     }
@@ -270,6 +285,7 @@ final class Saver {
       boolean fresh = tree.at("/hashes/source").asText().equals(record.sourceHash());
       return fresh ? record : record.withResults(null);
     }
+    cameBefore = resultsCame.get();
     Optional<ObjectNode> figures = results.results(record, revision);
     withoutResults = figures.isEmpty();
     return record.withResults(figures.orElse(null));
@@ -389,6 +405,14 @@ final class Saver {
   void close() throws IOException {
     if (looking != null) {
       looking.cancel(false);
+    }
+    sheet.lock().lock();
+    try {
+      if (withoutResults) {
+        saveAgainHeld();
+      }
+    } finally {
+      sheet.lock().unlock();
     }
     try {
       save();
