@@ -5,6 +5,8 @@ import endfloat.working.Expression;
 import endfloat.working.Kind;
 import endfloat.working.Line;
 import endfloat.working.LineProblem;
+import endfloat.working.Parser;
+import endfloat.working.References;
 import endfloat.working.Span;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -64,7 +66,31 @@ public final class Question {
     return new Question(graph, field, node);
   }
 
-  static QuestionRefusedException refused(String field, String message, String wayOut) {
+  /** What an expression rests on, as far as it can be read. */
+  public static Set<String> names(ValueGraph graph, String expression) {
+    Set<String> names = new LinkedHashSet<>();
+    Parser.expression(expression)
+        .expression()
+        .ifPresent(
+            read -> {
+              for (String name : References.of(read)) {
+                names.add(name);
+                graph
+                    .existing(name)
+                    .ifPresent(
+                        slot ->
+                            slot.givers()
+                                .forEach(
+                                    giver ->
+                                        Wiring.upstream(giver)
+                                            .forEach(above -> names.add(above.name()))));
+              }
+            });
+    return names;
+  }
+
+  /** A refusal of what was entered in a field. */
+  public static QuestionRefusedException refused(String field, String message, String wayOut) {
     return new QuestionRefusedException(
         field, LineProblem.error(new Span(1, 1, 1), message, wayOut));
   }
@@ -152,7 +178,7 @@ public final class Question {
   /** All names that the value rests on, whatever they are now. */
   public Set<String> restsOn() {
     Set<String> names = new LinkedHashSet<>();
-    node.namesRead().forEach(names::add);
+    names.addAll(node.namesRead());
     Wiring.upstream(node).forEach(slot -> names.add(slot.name()));
     return names;
   }

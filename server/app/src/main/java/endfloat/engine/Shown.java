@@ -66,6 +66,17 @@ public record Shown(String value, String unit, String uncertainty) {
             settings));
   }
 
+  /**
+   * A number that was worked out.
+   *
+   * @param si [SI]
+   * @param standardUncertainty [SI]
+   * @param unit to show it in
+   */
+  public static Shown of(double si, double standardUncertainty, Unit unit, GraphSettings settings) {
+    return number(si, settings.coverage() * standardUncertainty, unit, Optional.empty());
+  }
+
   static Optional<Kind> kind(Figure figure, Figure.Element element) {
     return figure
         .kind()

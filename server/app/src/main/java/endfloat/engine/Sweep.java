@@ -90,6 +90,11 @@ public final class Sweep {
     return new Sweep(asked, input);
   }
 
+  /** The name of the input. */
+  public String name() {
+    return input.name();
+  }
+
   /** The value of the input now. */
   public Scalar now() {
     return now;

@@ -359,6 +359,11 @@ public final class ValueGraph {
     return evaluation.correlations();
   }
 
+  /** Standard uncertainty of a value with the correlations of this record [SI]. */
+  public double standardUncertainty(Value.Scalar value) {
+    return evaluation.correlations().standardUncertainty(value.gradient());
+  }
+
   /** The record as it was last taken. */
   public GraphSource source() {
     return source;

@@ -1,5 +1,6 @@
 package endfloat.picture;
 
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -23,6 +24,21 @@ public final class Ink {
    */
   public static Ink print(Map<String, Map<String, String>> attributes) {
     return new Ink(Map.copyOf(attributes));
+  }
+
+  /**
+   * By both: a style sheet, where there is one, overrides the attributes, so one picture serves the
+   * page and the printed document.
+   */
+  public static Ink both(Map<String, Map<String, String>> attributes) {
+    Map<String, Map<String, String>> named = new HashMap<>();
+    attributes.forEach(
+        (className, look) -> {
+          Map<String, String> all = new HashMap<>(look);
+          all.put("class", className);
+          named.put(className, Map.copyOf(all));
+        });
+    return new Ink(Map.copyOf(named));
   }
 
   /** What to write on an element of this class. */

@@ -49,4 +49,9 @@ public record Cell(
   public List<Finding> findings() {
     return kind.equals("findings") ? Finding.all(source) : List.of();
   }
+
+  /** What a chart shows; nothing for any other kind. */
+  public ChartClause chart() {
+    return ChartClause.of(kind.equals("chart") ? source : JsonNodeFactory.instance.objectNode());
+  }
 }

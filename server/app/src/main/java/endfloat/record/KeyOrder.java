@@ -14,7 +14,7 @@ final class KeyOrder {
           "format version title_block settings parts instruments materials provenance",
           "id item group role number name cell kind title subtitle record record_number revision date owner",
           "engine_type engine_serial hours_since_overhaul serial position what unit at taken instrument",
-          "effect observed needed of part mate place measured new worn mechanism contribution damage size",
+          "effect observed needed chart of input from to points axis count part mate place measured new worn mechanism contribution damage size",
           "orientation method smallest kit document prepared checked approved units terms low high authority condition state rule offset",
           "gain resolution scatter uncertainty coverage calibrated due certificate stage standing fact",
           "expansion modulus poisson density yield",

@@ -5,6 +5,7 @@ import endfloat.engine.CauseSizes;
 import endfloat.engine.ClauseProblem;
 import endfloat.engine.PlacedLines;
 import endfloat.engine.ValueGraph;
+import endfloat.picture.ChartPicture;
 import endfloat.record.Cell;
 import endfloat.record.Finding;
 import endfloat.record.InvestigationRecord;
@@ -13,14 +14,20 @@ import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What the rows of a clause come to beside their figures, and what their fields leave unsaid.
  *
  * @param view empty for a kind that has none
+ * @param restsOn names with which it may change though its own figures do not
  */
-record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems) {
+record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems, Set<String> restsOn) {
   private static final Span FIELD = new Span(1, 1, 1);
+
+  private ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems) {
+    this(view, problems, Set.of());
+  }
 
   static ClauseBoard of(
       Cell cell, InvestigationRecord record, ValueGraph graph, PlacedLines lines) {
@@ -30,6 +37,13 @@ record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems) {
       case "causes" -> {
         CauseSizes sizes = CauseSizes.of(cell, graph);
         yield new ClauseBoard(Optional.of(CauseViews.of(sizes)), sizes.problems());
+      }
+      case "chart" -> {
+        Optional<ChartPicture> picture = ChartPicture.of(cell, graph);
+        yield new ClauseBoard(
+            picture.map(ChartViews::of),
+            picture.map(p -> ChartViews.problems(cell.id(), p)).orElse(List.of()),
+            picture.map(ChartPicture::restsOn).orElse(Set.of()));
       }
       case "findings" -> new ClauseBoard(Optional.empty(), gaps(cell));
       default -> new ClauseBoard(Optional.empty(), List.of());

@@ -28,10 +28,17 @@ import java.util.stream.Collectors;
  * @param state fresh, error, waiting or working
  * @param worst the worst verdict of its figures and of the limits it sets; empty for none
  * @param problems of its lines, readings or fields
- * @param board what its rows come to, of a clause of fits or of causes
+ * @param board what its rows come to, of a clause of fits or of causes; the picture of a chart
+ * @param chart whether it is a chart
+ * @param restsOn names with which a chart may change
  */
 record ClauseHead(
-    String state, String worst, List<ClauseProblem> problems, Optional<ObjectNode> board) {
+    String state,
+    String worst,
+    List<ClauseProblem> problems,
+    Optional<ObjectNode> board,
+    boolean chart,
+    Set<String> restsOn) {
 
   /** How every clause stands. */
   static Map<String, ClauseHead> of(
@@ -72,7 +79,12 @@ record ClauseHead(
       heads.put(
           cell.id(),
           new ClauseHead(
-              word, verdict == null ? "" : verdict.word(), List.copyOf(problems), board.view()));
+              word,
+              verdict == null ? "" : verdict.word(),
+              List.copyOf(problems),
+              board.view(),
+              cell.kind().equals("chart"),
+              board.restsOn()));
     }
     return heads;
   }
@@ -107,7 +119,7 @@ record ClauseHead(
     view.put("state", state).put("worst", worst);
     ArrayNode list = view.putArray("problems");
     problems.forEach(problem -> list.add(ProblemViews.view(problem)));
-    board.ifPresent(found -> view.set("board", found));
+    board.ifPresent(found -> view.set(chart ? "chart" : "board", found));
   }
 
   ObjectNode view() {

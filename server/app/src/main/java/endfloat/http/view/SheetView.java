@@ -15,6 +15,7 @@ import endfloat.record.InvestigationRecord;
 import endfloat.review.Results;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.Snapshot;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -278,8 +279,14 @@ public final class SheetView {
     }
   }
 
-  /** Clauses that these figures stand in, and those that set limits on them. */
+  /** Clauses that these figures stand in, those that set limits on them, and charts of them. */
   private void clausesOf(Set<String> names, Set<String> into) {
+    heads.forEach(
+        (id, head) -> {
+          if (!Collections.disjoint(head.restsOn(), names)) {
+            into.add(id);
+          }
+        });
     for (String name : names) {
       Figure figure = known.get(name);
       if (figure != null) {
