@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import endfloat.http.RunningServer;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -26,6 +29,8 @@ class AccessiblePagesTest {
   private static final Map<String, String> PATHS =
       Map.of(
           "shelf", "/",
+          "compare", "/compare?left=w6-bevel-mesh&right=other-engine",
+          "rerun", "/rerun/w6-bevel-mesh",
           "reference", "/reference",
           "calculation", "/reference/stepped_shaft",
           "table", "/reference/tables/materials",
@@ -35,6 +40,8 @@ class AccessiblePagesTest {
   private static final Map<String, String> READY =
       Map.of(
           "shelf", "html[data-ready] .register tbody tr",
+          "compare", "html[data-ready] #compared tbody tr",
+          "rerun", "html[data-ready] #rerun",
           "reference", "html[data-ready] .ref-register tr",
           "calculation", "html[data-ready] .ref-clause",
           "table", "html[data-ready] .lookup tr",
@@ -47,6 +54,7 @@ class AccessiblePagesTest {
   static void start() {
     browser = Browser.start();
     server = RunningServer.start(RunningServer.DEMONSTRATION);
+    otherEngine();
     browser.open(server.link());
   }
 
@@ -57,6 +65,18 @@ class AccessiblePagesTest {
     }
     if (server != null) {
       server.close();
+    }
+  }
+
+  /** The demonstration with one reading taken on another engine, to be compared with it. */
+  private static void otherEngine() {
+    try {
+      String record = Files.readString(RunningServer.DEMONSTRATION);
+      Files.writeString(
+          server.shelf().resolve("other-engine.json"),
+          record.replace("\"W6-0031\"", "\"W6-0048\"").replace("\"0.134\"", "\"0.142\""));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -74,6 +94,11 @@ class AccessiblePagesTest {
     "figure, blueprint, 320",
     "beside, paper, 1440",
     "beside, blueprint, 390",
+    "compare, paper, 1440",
+    "compare, blueprint, 390",
+    "compare, paper, 320",
+    "rerun, paper, 1440",
+    "rerun, blueprint, 320",
     "shelf, paper, 1440",
     "shelf, blueprint, 1100",
     "shelf, paper, 390",
