@@ -88,7 +88,7 @@ class ShelfPage {
     list.replaceChildren(
       ...this.#patterns.map((record) => one(record.id, record.title || record.id, aboutPattern(record))),
       ...repeated.map((record) => one(record.id, record.title, "the demonstration's clauses, to be read anew")),
-      one("", "Bare sheet", "title block only"),
+      ...(this.#patterns.some((record) => record.id.endsWith("bare-sheet")) ? [] : [one("", "Bare sheet", "title block only")]),
     );
   }
 
