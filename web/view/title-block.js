@@ -43,7 +43,7 @@ export class TitleBlock {
       if (name === "title") cell.append(this.#field("subtitle", "suppl", "Second line of the title"));
       element.append(cell);
     }
-    this.#integrityBox = el("div", { class: "s6 integrity wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more, this.#which));
+    this.#integrityBox = el("div", { class: "s6 integrity unsaved wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more, this.#which));
     const shown = el("div", { class: "s4 shown" }, ...this.#choice("Units shown", "units", ["metric", "imperial"]), ...this.#choice("Terms", "terms", ["british", "american"]));
     element.append(this.#integrityBox, this.#stage(), shown);
   }
