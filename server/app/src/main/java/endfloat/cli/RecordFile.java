@@ -22,10 +22,18 @@ final class RecordFile {
     try {
       return InvestigationRecord.read(bytes(file));
     } catch (RecordException e) {
-      throw new BadInputException(
-          file + ": " + e.getMessage(),
-          "Give a record that Endfloat wrote; earlier states of it lie in .endfloat beside it.");
+      throw new BadInputException(file + ": " + e.getMessage(), wayOut(e.reason()));
     }
+  }
+
+  private static String wayOut(RecordException.Reason reason) {
+    return switch (reason) {
+      case NEWER -> "This program only reads what it knows whole.";
+      case NOT_FOUND -> "Check its name.";
+      case TOO_LARGE -> "Split it, or take photographs out of the record's text.";
+      default ->
+          "Give a record that Endfloat wrote; earlier states of it lie in .endfloat beside it.";
+    };
   }
 
   /**

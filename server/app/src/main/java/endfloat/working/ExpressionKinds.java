@@ -5,6 +5,7 @@ import endfloat.units.UnitException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Finds the kind of every part of an expression, and resolves it. */
@@ -113,7 +114,10 @@ final class ExpressionKinds {
       Operand operand = truth(unary.operand());
       return new Typed.Apply(unary.span(), operand.kind(), BuiltIn.NOT, List.of(operand.typed()));
     }
-    if (Operand.literal(unary).isPresent()) {
+    Optional<Expression.Literal> literal = Operand.literal(unary);
+    // A bracket ends behind its literal: -(20 degC) is no literal, and a temperature has no
+    // opposite.
+    if (literal.isPresent() && literal.get().span().to() == unary.span().to()) {
       return signedLiteral(unary);
     }
     Operand operand = checking.operand(unary.operand());
