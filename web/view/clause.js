@@ -13,7 +13,7 @@ import { Remarks } from "./remarks.js";
 import { WorkingBody } from "./working.js";
 
 const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody, photo: PhotoBody, chart: ChartBody };
-const ADDS = ["note", "working", "readings", "fits", "findings", "causes", "caution", "approval", "photo", "section"];
+const ADDS = ["note", "working", "readings", "fits", "chart", "findings", "causes", "caution", "approval", "photo", "section"];
 
 /** One clause of the sheet: number, title, content, margin. A section is a clause without content. */
 export class Clause {

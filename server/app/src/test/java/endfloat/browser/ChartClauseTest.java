@@ -7,6 +7,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 
 /** How the page shows a chart: picture, words, its numbers as a table, a problem at its place. */
 class ChartClauseTest {
@@ -74,6 +75,38 @@ class ChartClauseTest {
             "problem", java.util.Map.of("message", "No such value.", "wayOut", "Name another.")));
     browser.awaitText(".clauses > .chart .chart-problem", "No such value. Name another.");
     assertEquals(0, browser.driver().findElements(By.cssSelector(".clauses > .chart svg")).size());
+  }
+
+  @Test
+  void aChartIsWrittenAndDrawnAndFollowsItsFields() {
+    SheetWindow sheet = SheetWindow.of(browser);
+    sheet.press("c13", "chart");
+    browser.await(
+        driver ->
+            Boolean.TRUE.equals(
+                browser.run(
+                    "return document.activeElement.matches('.clause.editing .ttl .write')")));
+    sheet.type("Of my own", Keys.ENTER).awaitKept();
+    String id = sheet.edited();
+    write(id, "/of", "hot_loosest");
+    write(id, "/input", "t_block");
+    write(id, "/from", "20 degC");
+    write(id, "/to", "110 degC");
+    browser.find("#clause-" + id + " .chart-picture svg");
+    browser.find("#clause-" + id + " .chart summary").click();
+    browser.find("#clause-" + id + " .chart-numbers td");
+    write(id, "/input", "no_such_name");
+    browser.awaitText("#clause-" + id, "no_such_name");
+    browser.await(
+        driver -> driver.findElements(By.cssSelector("#clause-" + id + " .chart svg")).isEmpty());
+  }
+
+  private void write(String id, String key, String text) {
+    browser.run(
+        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('change'))",
+        browser.find("#clause-" + id + " [data-key='" + key + "']"),
+        text);
+    SheetWindow.of(browser).awaitKept();
   }
 
   @Test
