@@ -51,6 +51,7 @@ public final class Endfloat implements Callable<Integer> {
     line.addSubcommand(new AgreeCommand(streams));
     line.addSubcommand(new RerunCommand(streams));
     line.addSubcommand(new CompareCommand(streams));
+    line.addSubcommand(new ReportCommand(streams));
     line.addSubcommand(new CatalogueCommand(streams));
     line.addSubcommand(new Prepare());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));

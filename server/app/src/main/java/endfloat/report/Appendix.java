@@ -1,0 +1,187 @@
+package endfloat.report;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import endfloat.catalogue.Catalogue;
+import endfloat.catalogue.LibraryVersion;
+import endfloat.record.Cell;
+import endfloat.record.Instrument;
+import endfloat.record.InvestigationRecord;
+import endfloat.record.RegisteredPart;
+import endfloat.review.Agree;
+import java.util.Set;
+
+/** What a second person needs to check it all: registers, lines as written, rules, hashes. */
+final class Appendix {
+  private final Markup out;
+  private final SheetOnPaper sheet;
+  private final InvestigationRecord record;
+
+  Appendix(Markup out, SheetOnPaper sheet) {
+    this.out = out;
+    this.sheet = sheet;
+    this.record = sheet.record();
+  }
+
+  void write() {
+    if (record.cells().stream().noneMatch(cell -> cell.kind().equals("approval"))) {
+      approval();
+    }
+    out.start("section", "class", "part appendix", "id", "appendix");
+    out.element("h2", "", "Appendix");
+    instruments();
+    parts();
+    sources();
+    lines();
+    integrity();
+    out.end();
+  }
+
+  private void approval() {
+    var roles = JsonNodeFactory.instance.arrayNode();
+    roles.addObject().put("role", "Prepared").put("name", record.titleBlock().prepared());
+    roles.addObject().put("role", "Checked").put("name", record.titleBlock().checked());
+    roles.addObject().put("role", "Approved").put("name", record.titleBlock().approved());
+    out.start("section", "class", "part", "id", "approval");
+    out.element("h2", "", "Prepared, checked, approved");
+    new BoardParts(out, sheet).approval(roles);
+    out.end();
+  }
+
+  private void table(String caption, String... heads) {
+    out.start("table", "class", "register").element("caption", "", caption);
+    out.start("thead").start("tr");
+    for (String head : heads) {
+      out.start("th", "scope", "col").text(head).end();
+    }
+    out.end().end().start("tbody");
+  }
+
+  private void row(String head, String... cells) {
+    out.start("tr").start("th", "scope", "row").text(head).end();
+    for (String cell : cells) {
+      out.element("td", "", cell.isBlank() ? "–" : cell);
+    }
+    out.end();
+  }
+
+  private void instruments() {
+    if (record.instruments().isEmpty()) {
+      return;
+    }
+    Set<String> overdue = sheet.overdue();
+    table(
+        "Instruments; offset, gain and uncertainty are expanded",
+        "Mark",
+        "Instrument",
+        "Offset",
+        "Gain",
+        "U",
+        "k",
+        "Step",
+        "Scatter",
+        "Calibrated",
+        "Due",
+        "Certificate");
+    for (Instrument one : record.instruments()) {
+      row(
+          one.id(),
+          one.name().isBlank() ? one.kind() : one.name(),
+          one.offset(),
+          one.gain(),
+          one.uncertainty(),
+          // a whole number is typed without a point
+          one.source().path("coverage").asText("2"),
+          one.resolution(),
+          one.scatter(),
+          one.calibrated(),
+          one.due() + (overdue.contains(one.id()) ? " overdue" : ""),
+          one.certificate());
+    }
+    out.end().end();
+  }
+
+  private void parts() {
+    if (record.parts().isEmpty()) {
+      return;
+    }
+    table("Parts", "Number", "Part", "Serial", "Position");
+    for (RegisteredPart part : record.parts()) {
+      row(part.number(), part.name(), part.serial(), part.position());
+    }
+    out.end().end();
+  }
+
+  private void sources() {
+    Set<String> used = CalculationsUsed.names(record);
+    if (used.isEmpty()) {
+      return;
+    }
+    table("Calculations used", "Name", "Source");
+    for (String name : used) {
+      row(name, Catalogue.library().find(name).orElseThrow().source());
+    }
+    out.end().end();
+  }
+
+  private void lines() {
+    out.element("h3", "", "Lines as written");
+    for (Cell cell : record.cells()) {
+      if (cell.kind().equals("working") && !cell.text().isBlank()) {
+        out.element("p", "cap", cell.number() + " " + cell.title());
+        out.element("pre", "", cell.text());
+      }
+    }
+  }
+
+  private void integrity() {
+    table("Integrity", "Item", "As it is");
+    row("Source hash (SHA-256, RFC 8785)", record.sourceHash());
+    String results = record.tree().path("hashes").path("results").asText();
+    row("Results hash, as saved", results);
+    row("Calculation library", LibraryVersion.text());
+    row("Figures saved with library", record.savedLibrary());
+    row("Saved figures against those of this report", agreement());
+    row("Decision rule", rule(record.settings().rule()));
+    String k = record.tree().path("settings").path("coverage").asText("2");
+    row("Uncertainty", "printed with ± is expanded, U = k u, k = " + k);
+    JsonNode from = record.tree().path("provenance");
+    if (!from.isMissingNode()) {
+      row(
+          "Run again from",
+          from.path("record_number").asText()
+              + " rev "
+              + from.path("revision").asText()
+              + ", "
+              + from.path("record").asText());
+      row("Its source hash", from.path("source_hash").asText());
+      row("Readings from", from.path("readings_file").asText());
+      row("Their hash", from.path("readings_hash").asText());
+    }
+    out.end().end();
+  }
+
+  private String agreement() {
+    Agree.Report agree = Agree.of(record, false);
+    if (agree.compared() == 0) {
+      return "none were saved";
+    }
+    return agree.agrees()
+        ? "all " + agree.compared() + " agree"
+        : agree.differences().size() + " differences in " + agree.compared() + " figures";
+  }
+
+  private static String rule(String rule) {
+    return switch (rule) {
+      case "simple" -> "simple acceptance: the value alone decides (ILAC-G8:09/2019, 4.2.1)";
+      case "guarded" ->
+          "guarded: the value must clear the limit by U = k u, on either side (ILAC-G8:09/2019,"
+              + " 4.2.2); between, it is not proven";
+      case "probability" ->
+          "95 % probability of conformity (ISO 14253-1:2017); between, it is not proven";
+      default ->
+          "each limit's own: simple where an authority sets it, guarded by U = k u elsewhere; it is"
+              + " printed with every verdict";
+    };
+  }
+}

@@ -1,0 +1,93 @@
+package endfloat.report;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import endfloat.record.Cell;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The clauses of a record in its own order and under its own numbers. */
+final class ClauseParts {
+  private final Markup out;
+  private final SheetOnPaper sheet;
+  private final Map<String, JsonNode> views;
+
+  ClauseParts(Markup out, SheetOnPaper sheet) {
+    this.out = out;
+    this.sheet = sheet;
+    this.views = sheet.clauses();
+  }
+
+  void write() {
+    sheet.record().cells().forEach(this::clause);
+  }
+
+  private void clause(Cell cell) {
+    JsonNode view = views.get(cell.id());
+    boolean top = cell.number().indexOf('.') < 0;
+    out.start("section", "class", top ? "part" : "clause", "id", "clause-" + cell.id());
+    out.start(top ? "h2" : "h3").element("span", "no", cell.number());
+    out.text(cell.title().isBlank() ? cell.kind() : cell.title()).end();
+    BoardParts boards = new BoardParts(out, sheet);
+    switch (cell.kind()) {
+      case "section" -> {}
+      case "note" -> out.start("div", "class", "prose").made(view.path("html").asText()).end();
+      case "caution" -> caution(view.path("html").asText());
+      case "working" -> new WorkingPart(out, sheet).write(view);
+      case "readings" -> new ReadingsPart(out, sheet).write(cell);
+      case "fits" -> boards.fits(view);
+      case "findings" -> boards.findings(view);
+      case "causes" -> boards.causes(view);
+      case "approval" -> boards.approval(view.path("source").path("roles"));
+      default -> other(cell, view);
+    }
+    problems(view);
+    remarks(view.path("source").path("remarks"));
+    out.end();
+  }
+
+  private void caution(String html) {
+    out.start("div", "class", "caution", "role", "note").element("p", "cap", "Caution");
+    out.made(html).end();
+  }
+
+  /**
+   * A kind that has no part of its own here: its picture where the sheet draws one, else a word.
+   */
+  private void other(Cell cell, JsonNode view) {
+    JsonNode chart = view.path("chart");
+    if (chart.path("svg").asText().isEmpty()) {
+      out.element(
+          "p", "quiet", "This clause (" + cell.kind() + ") is in the record, not drawn here.");
+      return;
+    }
+    out.start("div", "class", "figure").made(chart.get("svg").asText());
+    chart.path("notes").forEach(note -> out.element("p", "under", note.asText()));
+    out.end();
+  }
+
+  private void problems(JsonNode view) {
+    for (JsonNode one : view.path("problems")) {
+      String words = one.path("message").asText() + " " + one.path("wayOut").asText();
+      boolean error = one.path("severity").asText().equals("ERROR");
+      out.element("p", error ? "wrong" : "hint", (error ? "In error: " : "") + words.strip());
+    }
+  }
+
+  private void remarks(JsonNode remarks) {
+    for (JsonNode one : remarks) {
+      String by =
+          Stream.of("by", "role", "time")
+              .map(field -> one.path(field).asText())
+              .filter(text -> !text.isBlank())
+              .collect(Collectors.joining(", "));
+      String answered = one.path("answered").asText();
+      boolean open = answered.isBlank() && !one.path("settled").asBoolean();
+      out.start("div", "class", open ? "remark open" : "remark");
+      out.element("p", "cap", "Remark" + (open ? ", open" : "") + (by.isEmpty() ? "" : ": " + by));
+      out.element("p", "", one.path("text").asText());
+      out.some("p", "answer", answered.isBlank() ? "" : "Answer: " + answered);
+      out.end();
+    }
+  }
+}

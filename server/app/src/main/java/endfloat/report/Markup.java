@@ -1,0 +1,101 @@
+package endfloat.report;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/**
+ * Writes markup that is HTML and well-formed XML at once. Texts are escaped; there is no way to
+ * write a style or a script.
+ */
+final class Markup {
+  private final StringBuilder out = new StringBuilder(1 << 16);
+  private final Deque<String> open = new ArrayDeque<>();
+
+  /**
+   * Begins an element.
+   *
+   * @param attributes names and values by turns; one whose value is null is left out
+   */
+  Markup start(String name, String... attributes) {
+    tag(name, attributes);
+    out.append('>');
+    open.push(name);
+    return this;
+  }
+
+  Markup end() {
+    out.append("</").append(open.pop()).append('>');
+    return this;
+  }
+
+  /** An element that has no content in HTML, such as a line break. */
+  Markup empty(String name, String... attributes) {
+    tag(name, attributes);
+    out.append("/>");
+    return this;
+  }
+
+  /** An element with a text in it. */
+  Markup element(String name, String className, String text) {
+    return start(name, "class", className.isEmpty() ? null : className).text(text).end();
+  }
+
+  /** The same where there is a text; else nothing. */
+  Markup some(String name, String className, String text) {
+    return text.isBlank() ? this : element(name, className, text);
+  }
+
+  Markup text(String text) {
+    out.append(escaped(text));
+    return this;
+  }
+
+  /** Markup that the program itself made. */
+  Markup made(String markup) {
+    out.append(markup);
+    return this;
+  }
+
+  /** All of it; every element must be ended. */
+  String finished() {
+    if (!open.isEmpty()) {
+      throw new IllegalStateException("still open: " + open);
+    }
+    return out.toString();
+  }
+
+  private void tag(String name, String... attributes) {
+    out.append('<').append(name);
+    for (int i = 0; i < attributes.length; i += 2) {
+      if (attributes[i + 1] != null) {
+        out.append(' ').append(attributes[i]).append("=\"");
+        out.append(escaped(attributes[i + 1])).append('"');
+      }
+    }
+  }
+
+  /** A text for an element or a quoted attribute; what XML cannot hold becomes U+FFFD. */
+  static String escaped(String text) {
+    StringBuilder safe = new StringBuilder(text.length() + 16);
+    text.codePoints()
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> safe.append("&amp;");
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '"' -> safe.append("&quot;");
+                default -> safe.appendCodePoint(isOfXml(c) ? c : 0xFFFD);
+              }
+            });
+    return safe.toString();
+  }
+
+  private static boolean isOfXml(int c) {
+    return c == '\t'
+        || c == '\n'
+        || (c >= 0x20 && c <= 0xD7FF)
+        || (c >= 0xE000 && c <= 0xFFFD)
+        || c >= 0x10000;
+  }
+}

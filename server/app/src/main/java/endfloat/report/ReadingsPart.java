@@ -1,0 +1,239 @@
+package endfloat.report;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import endfloat.record.Cell;
+import endfloat.record.Reading;
+import endfloat.working.typeset.Typeset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Readings as they were taken, stage beside stage, as found and as left; struck ones with their
+ * reason.
+ */
+final class ReadingsPart {
+  /** Stations that stand beside each other on a sheet. */
+  private static final int ACROSS = 9;
+
+  private final Markup out;
+  private final SheetOnPaper sheet;
+
+  ReadingsPart(Markup out, SheetOnPaper sheet) {
+    this.out = out;
+    this.sheet = sheet;
+  }
+
+  void write(Cell clause) {
+    List<Reading> single = new ArrayList<>();
+    for (Reading reading : clause.readings()) {
+      if (reading.axes().isEmpty()) {
+        single.add(reading);
+      } else {
+        list(clause, single);
+        single.clear();
+        stations(reading);
+      }
+    }
+    list(clause, single);
+    clause.readings().forEach(this::struck);
+  }
+
+  /** Readings of one place each. */
+  private void list(Cell clause, List<Reading> readings) {
+    if (readings.isEmpty()) {
+      return;
+    }
+    Set<String> stages = new LinkedHashSet<>();
+    readings.forEach(reading -> stages.addAll(stages(reading)));
+    out.start("table", "class", "readings");
+    out.element("caption", "unseen", "Readings of " + clause.number());
+    out.start("thead").start("tr");
+    out.start("th", "scope", "col", "class", "name").text("Name").end();
+    out.start("th", "scope", "col").text("Reading").end();
+    for (String stage : stages) {
+      out.start("th", "scope", "col", "class", "taken").text("Taken, " + stage).end();
+    }
+    new Answers(out).heads("Limits");
+    out.end().end().start("tbody");
+    for (Reading reading : readings) {
+      out.start("tr", "id", "figure-" + reading.name());
+      out.start("th", "scope", "row", "class", "name");
+      out.start("span", "class", "nm").made(Typeset.nameHtml(reading.name())).end().end();
+      out.start("td");
+      about(reading);
+      out.end();
+      for (String stage : stages) {
+        out.start("td", "class", "taken");
+        for (Reading.Entry entry : reading.entries()) {
+          if (stage(reading, entry).equals(stage)) {
+            taken(entry);
+          }
+        }
+        other(stage, reading.name());
+        out.end();
+      }
+      new Answers(out).cells(sheet.figure(reading.name()));
+      out.end();
+    }
+    out.end().end();
+  }
+
+  /** What the reading comes to at a stage that is not the record's present one. */
+  private void other(String stage, String name) {
+    JsonNode figure = sheet.stages().getOrDefault(stage, sheet.view().path("none")).path(name);
+    if (figure.has("value") && figure.path("state").asText().equals("fresh")) {
+      String u = figure.path("u").asText();
+      String unit = figure.path("unit").asText();
+      out.start("span", "class", "under").text("= " + figure.get("value").asText());
+      out.text((u.isEmpty() ? "" : " ± " + u) + (unit.isEmpty() ? "" : " " + unit)).end();
+      new Answers(out).limits(figure, false);
+    }
+  }
+
+  private void about(Reading reading) {
+    out.element("span", "what", reading.what().isBlank() ? "not described" : reading.what());
+    List<String> under = new ArrayList<>();
+    add(under, reading.part().isBlank() ? "" : sheet.part(reading.part()));
+    add(under, instrument(reading.instrument()));
+    add(under, reading.temperature().isBlank() ? "" : "part at " + reading.temperature());
+    add(under, reading.material().isBlank() ? "" : reading.material() + ", corrected to 20 °C");
+    out.some("span", "under", String.join("; ", under));
+  }
+
+  private String instrument(String mark) {
+    return mark.isBlank() || !sheet.overdue().contains(mark)
+        ? mark
+        : mark + " (calibration overdue)";
+  }
+
+  private static void add(List<String> texts, String text) {
+    if (!text.isBlank()) {
+      texts.add(text);
+    }
+  }
+
+  private void taken(Reading.Entry entry) {
+    boolean struck = entry.struck().isPresent();
+    for (String text : entry.taken()) {
+      out.start("span", "class", "one");
+      if (struck) {
+        out.start("del").text(text).end();
+      } else {
+        out.text(text.isBlank() ? "not taken" : text);
+      }
+      out.end();
+    }
+  }
+
+  /** A reading with stations: the last axis runs across, the others and the stages down. */
+  private void stations(Reading reading) {
+    String across = reading.axes().get(reading.axes().size() - 1);
+    List<String> down = reading.axes().subList(0, reading.axes().size() - 1);
+    Set<String> columns = new LinkedHashSet<>();
+    Map<List<String>, Map<String, List<Reading.Entry>>> rows = new LinkedHashMap<>();
+    Set<String> stages = stages(reading);
+    for (Reading.Entry entry : reading.entries()) {
+      String column = entry.at().getOrDefault(across, "");
+      columns.add(column);
+      List<String> row = new ArrayList<>();
+      down.forEach(axis -> row.add(entry.at().getOrDefault(axis, "")));
+      row.add(stage(reading, entry));
+      rows.computeIfAbsent(row, r -> new LinkedHashMap<>())
+          .computeIfAbsent(column, c -> new ArrayList<>())
+          .add(entry);
+    }
+    out.start("div", "class", "grid", "id", "figure-" + reading.name());
+    out.start("p", "class", "grid-head");
+    out.start("span", "class", "nm").made(Typeset.nameHtml(reading.name())).end();
+    out.text(" [" + reading.unit() + "] ");
+    about(reading);
+    out.end();
+    List<String> all = List.copyOf(columns);
+    for (int from = 0; from < all.size(); from += ACROSS) {
+      band(reading, down, across, all.subList(from, Math.min(all.size(), from + ACROSS)), rows);
+    }
+    worst(sheet.figure(reading.name()), stages);
+    out.end();
+  }
+
+  private void band(
+      Reading reading,
+      List<String> down,
+      String across,
+      List<String> columns,
+      Map<List<String>, Map<String, List<Reading.Entry>>> rows) {
+    out.start("table", "class", "stations");
+    out.element("caption", "unseen", "Stations of " + reading.name() + " by " + across);
+    out.start("thead").start("tr");
+    down.forEach(axis -> out.start("th", "scope", "col").text(axis).end());
+    out.start("th", "scope", "col").text("stage").end();
+    for (String column : columns) {
+      String head = column.matches("[\\d.]+") ? across + " " + column : column;
+      out.start("th", "scope", "col", "class", "station").text(head).end();
+    }
+    out.end().end().start("tbody");
+    rows.forEach(
+        (labels, stations) -> {
+          out.start("tr");
+          labels.forEach(label -> out.start("th", "scope", "row").text(label).end());
+          for (String column : columns) {
+            out.start("td", "class", "station");
+            stations.getOrDefault(column, List.of()).forEach(this::taken);
+            out.end();
+          }
+          out.end();
+        });
+    out.end().end();
+  }
+
+  private void worst(JsonNode figure, Set<String> stages) {
+    JsonNode worst = SheetOnPaper.worst(figure);
+    if (worst.isMissingNode()) {
+      return;
+    }
+    out.start("table", "class", "worst").start("tbody").start("tr");
+    out.element("td", "", "Nearest to its limits" + (stages.size() > 1 ? " now" : ""));
+    new Answers(out).cells(figure);
+    out.end().end().end();
+  }
+
+  /** What was struck through, and why. */
+  private void struck(Reading reading) {
+    for (Reading.Entry entry : reading.entries()) {
+      if (entry.struck().isEmpty()) {
+        continue;
+      }
+      Reading.Struck struck = entry.struck().get();
+      List<String> by = new ArrayList<>();
+      add(by, struck.by());
+      add(by, struck.time());
+      List<String> labels = new ArrayList<>();
+      entry.at().forEach((axis, label) -> labels.add(axis + " " + label));
+      out.start("p", "class", "struck");
+      out.text("Struck: " + reading.name() + (labels.isEmpty() ? "" : ", "));
+      out.text(String.join(", ", labels) + ": ");
+      out.start("del").text(String.join(", ", entry.taken())).end();
+      out.text(" " + reading.unit() + ". " + struck.reason());
+      out.text(by.isEmpty() ? "" : " (" + String.join(", ", by) + ")").end();
+    }
+  }
+
+  private Set<String> stages(Reading reading) {
+    Set<String> stages = new LinkedHashSet<>();
+    reading.entries().forEach(entry -> stages.add(stage(reading, entry)));
+    if (stages.isEmpty()) {
+      stages.add(reading.stage().isEmpty() ? sheet.record().settings().stage() : reading.stage());
+    }
+    return stages;
+  }
+
+  private String stage(Reading reading, Reading.Entry entry) {
+    return !entry.stage().isEmpty()
+        ? entry.stage()
+        : !reading.stage().isEmpty() ? reading.stage() : sheet.record().settings().stage();
+  }
+}

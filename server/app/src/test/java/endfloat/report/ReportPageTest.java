@@ -1,0 +1,182 @@
+package endfloat.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.http.view.PaperView;
+import endfloat.record.InvestigationRecord;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** The report of every record that ships: it opens by itself, and says what the record says. */
+class ReportPageTest {
+  private static final Path NOTEBOOKS = Path.of("../../notebooks");
+
+  static List<Path> records() throws IOException {
+    try (Stream<Path> files = Files.list(NOTEBOOKS)) {
+      return files.filter(f -> f.toString().endsWith(".json")).sorted().toList();
+    }
+  }
+
+  private static InvestigationRecord read(Path file) {
+    try {
+      return InvestigationRecord.read(Files.readAllBytes(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String html(InvestigationRecord record) {
+    return ReportPage.html(PaperView.of(record), PaperSize.A4);
+  }
+
+  private static Document parsed(String html) throws Exception {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setNamespaceAware(true);
+    return factory
+        .newDocumentBuilder()
+        .parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private static List<Element> all(Document page) {
+    NodeList nodes = page.getElementsByTagNameNS("*", "*");
+    return java.util.stream.IntStream.range(0, nodes.getLength())
+        .mapToObj(i -> (Element) nodes.item(i))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("records")
+  void isWellFormedAndEveryLinkOfItLeadsSomewhere(Path file) throws Exception {
+    List<Element> elements = all(parsed(html(read(file))));
+    Set<String> ids = new HashSet<>();
+    for (Element one : elements) {
+      if (one.hasAttribute("id")) {
+        assertTrue(ids.add(one.getAttribute("id")), "twice: " + one.getAttribute("id"));
+      }
+    }
+    for (Element one : elements) {
+      String to = one.getAttribute("href");
+      assertTrue(!to.startsWith("#") || ids.contains(to.substring(1)), to);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("records")
+  void bringsAllItNeedsAndRunsNothing(Path file) throws Exception {
+    String html = html(read(file));
+    for (Element one : all(parsed(html))) {
+      assertFalse(one.getLocalName().matches("script|link|iframe|object|form"), one.getLocalName());
+      assertFalse(one.hasAttribute("style"), one.getLocalName());
+      String source = one.getAttribute("src");
+      assertTrue(source.isEmpty() || source.startsWith("data:"), source);
+    }
+    assertEquals(html.split("url\\(", -1).length, html.split("url\\(data:", -1).length);
+  }
+
+  @ParameterizedTest
+  @MethodSource("records")
+  void everyPictureAndFormulaIsSaidInWordsToo(Path file) throws Exception {
+    for (Element one : all(parsed(html(read(file))))) {
+      boolean hidden = one.getAttribute("aria-hidden").equals("true");
+      if (one.getLocalName().matches("svg|math") && !hidden) {
+        assertFalse(one.getAttribute("aria-label").isBlank(), one.getLocalName());
+      }
+      if (one.getLocalName().equals("table")) {
+        assertTrue(
+            one.getElementsByTagNameNS("*", "caption").getLength() == 1
+                || one.getAttribute("class").matches("worst|effect"),
+            one.getAttribute("class"));
+      }
+    }
+  }
+
+  /** Each number printed is the number saved, rounded to the places printed. */
+  @ParameterizedTest
+  @MethodSource("records")
+  void theFiguresReadBackAreThoseOfTheRecord(Path file) throws Exception {
+    InvestigationRecord record = read(file);
+    Map<String, JsonNode> saved = new HashMap<>();
+    record.savedFigures().forEach(one -> saved.put(one.path("name").asText(), one));
+    int compared = 0;
+    for (Element one : all(parsed(html(record)))) {
+      String text = one.getTextContent().replace('\u2212', '-');
+      JsonNode value =
+          saved.getOrDefault(one.getAttribute("data-figure"), record.tree()).get("value");
+      if (one.getLocalName().equals("span")
+          && value != null
+          && value.isNumber()
+          && text.matches("-?[0-9.]+")) {
+        BigDecimal printed = new BigDecimal(text);
+        double half = 0.5000001 * StrictMath.pow(10, -printed.scale());
+        assertEquals(
+            value.asDouble(), printed.doubleValue(), half, one.getAttribute("data-figure"));
+        compared++;
+      }
+    }
+    assertTrue(compared > 0, file + " prints no figure");
+  }
+
+  @Test
+  void bothHashesTheRuleAndTheLibraryStandInTheAppendix() throws Exception {
+    InvestigationRecord record = read(NOTEBOOKS.resolve("w6-bevel-mesh.json"));
+    String html = html(record);
+    assertTrue(html.contains(record.sourceHash()));
+    JsonNode hashes = InvestigationRecord.read(record.write()).tree().path("hashes");
+    assertTrue(html.contains(hashes.path("results").asText()));
+    assertTrue(html.contains("guarded: the value must clear the limit by U = k u"));
+  }
+
+  @Test
+  void readingsStandStageBesideStageAndAStruckOneKeepsItsReason() throws Exception {
+    ObjectNode tree = read(NOTEBOOKS.resolve("w6-bevel-mesh.json")).tree().deepCopy();
+    ObjectNode clause = (ObjectNode) tree.withArray("cells").addObject();
+    clause.put("id", "stages").put("kind", "readings").put("title", "Stages");
+    ObjectNode reading = clause.putArray("readings").addObject();
+    reading.put("name", "play_of_test").put("unit", "mm").put("what", "Play");
+    reading.putArray("axes");
+    var entries = reading.putArray("entries");
+    entries.addObject().put("stage", "as found").putArray("taken").add("0.211");
+    entries.addObject().put("stage", "as left").putArray("taken").add("0.104");
+    ObjectNode struck = entries.addObject().put("stage", "as found");
+    struck.putArray("taken").add("0.987");
+    struck.putObject("struck").put("reason", "stylus slipped & <rang>").put("by", "Fitter");
+    String html = html(InvestigationRecord.of(tree));
+    assertTrue(html.contains("Taken, as found"));
+    assertTrue(html.contains("Taken, as left"));
+    assertTrue(html.contains("= 0.104 mm"), "the value at the other stage");
+    assertTrue(html.contains("<del>0.987</del> mm. stylus slipped &amp; &lt;rang&gt; (Fitter)"));
+  }
+
+  @Test
+  void aTitleCanEndNeitherTheStyleSheetNorTheHead() throws Exception {
+    ObjectNode tree = read(NOTEBOOKS.resolve("w6-bevel-mesh.json")).tree().deepCopy();
+    String hostile = "</style><script>x</script>\"}\\ & \u0001";
+    tree.withObject("/title_block").put("title", hostile);
+    String html = html(InvestigationRecord.of(tree));
+    assertFalse(html.contains("<script>"), "a title became a script");
+    assertEquals(2, html.split("</style>", -1).length);
+    parsed(html);
+  }
+}
