@@ -41,10 +41,10 @@ public @interface Calculates {
   /**
    * Name of a static method beside it with the same parameters that gives the exact partial
    * derivatives, one row a numeric result in order, one column a scalar quantity argument in order
-   * (SI). A calculation that takes lists may give a row for every number of its results and a column
-   * for every number of its quantities and lists, in order; so a choice among the elements is not
-   * made anew for each difference. Without it the engine differentiates numerically and the calculation must be smooth to
-   * 1e-12.
+   * (SI). A calculation that takes lists may give a row for every number of its results and a
+   * column for every number of its quantities and lists, in order; so a choice among the elements
+   * is not made anew for each difference. Without it the engine differentiates numerically and the
+   * calculation must be smooth to 1e-12.
    */
   String partials() default "";
 

@@ -76,7 +76,7 @@ final class ReadingTemperatures {
   }
 
   private static boolean isReference(String text) {
-    return text.matches("20(?:\\.0*)?\\s*(?:degC|\u00b0C)");
+    return text.matches("20(?:\\.0*)?\\s*(?:degC|\u00b0C)|68(?:\\.0*)?\\s*(?:degF|\u00b0F)");
   }
 
   private void check(String text, Working working, ValueGraph graph, Problems problems) {

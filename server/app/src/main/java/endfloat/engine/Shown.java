@@ -21,6 +21,7 @@ import java.util.Optional;
  *     none
  */
 public record Shown(String value, String unit, String uncertainty) {
+  private static final double ROUNDING = 1e-13;
   private static final int FIGURES_OF_UNCERTAINTY = 2;
   private static final int FIGURES_OF_EXACT = 5;
   private static final String MINUS = "\u2212";
@@ -153,7 +154,8 @@ public record Shown(String value, String unit, String uncertainty) {
     String printed = unit.print().equals("1") ? "" : unit.print();
     double value = unit.fromSi(si);
     double spread = Math.abs(unit.interval().fromSi(expanded));
-    if (spread == 0) {
+    // What is left of uncertainties that cancel is the rounding of the doubles, not an uncertainty.
+    if (spread <= ROUNDING * Math.abs(value)) {
       return new Shown(
           typed.map(Shown::power).orElseGet(() -> digits(value, FIGURES_OF_EXACT)), printed, "");
     }

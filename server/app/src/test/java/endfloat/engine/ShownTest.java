@@ -33,6 +33,13 @@ class ShownTest {
     assertEquals("0", text(0, 0, "1"));
   }
 
+  /** Doubles carry 2.2e-16 of a value (IEEE 754); a few operations make some hundred times that. */
+  @Test
+  void whatRoundingLeavesIsNoUncertainty() {
+    assertEquals("\u22120.81386", text(-0.8138621856057517, 1.9e-15, "1"));
+    assertEquals("1.0000000000 \u00b1 0.0000000020 mm", text(1, 2e-9, "mm"));
+  }
+
   @Test
   void minusIsAMinus() {
     assertEquals("\u22120.0120 \u00b1 0.0030 mm", text(-0.012, 0.003, "mm"));
