@@ -50,7 +50,7 @@ public record ChartPicture(
   /** The picture of a clause of charts; empty where its kind of chart is not drawn here. */
   public static Optional<ChartPicture> of(Cell cell, ValueGraph graph) {
     ChartClause clause = cell.chart();
-    if (!Set.of("against", "round", "spread").contains(clause.chart())) {
+    if (!Set.of("against", "round", "spread", "calculation").contains(clause.chart())) {
       return Optional.empty();
     }
     Set<String> names = names(clause, graph);
@@ -59,6 +59,7 @@ public record ChartPicture(
           switch (clause.chart()) {
             case "against" -> new AgainstChart(clause, graph).drawn();
             case "round" -> new RoundChart(clause, graph).drawn();
+            case "calculation" -> new CalculationChart(clause, graph).drawn();
             default -> new SpreadChart(clause, graph).drawn();
           };
       return Optional.of(
