@@ -40,6 +40,7 @@ class ComparePage {
     const named = [...new Set([left, right].map((one) => one.split("@")[0]).filter(Boolean))];
     const states = await Promise.all(named.map(async (id) => [id, (await ask(`/api/records/${encodeURIComponent(id)}/states`)).states]));
     for (const [side, chosen] of [["left", left], ["right", right]]) {
+      /** @type {HTMLSelectElement} */
       const list = document.querySelector(`#${side}`);
       const title = (record) => [record.record_number, record.engine_serial, record.title].filter(Boolean).join(" · ");
       list.replaceChildren(
@@ -53,7 +54,7 @@ class ComparePage {
 
   #choose(event) {
     event.preventDefault();
-    const chosen = (side) => document.querySelector(`#${side}`).value;
+    const chosen = (side) => /** @type {HTMLSelectElement} */ (document.querySelector(`#${side}`)).value;
     if (!chosen("left") || !chosen("right")) {
       this.says.offer("Choose a record on each side.", []);
       return;
@@ -85,7 +86,7 @@ class ComparePage {
     const list = document.querySelector("#shows");
     list.replaceChildren(
       ...PARTS.map((part) => {
-        const radio = el("input", { type: "radio", name: "show", onchange: () => ((this.#part = part), this.#draw(), document.querySelector("#shows :checked")?.focus()) });
+        const radio = el("input", { type: "radio", name: "show", onchange: () => ((this.#part = part), this.#draw(), /** @type {HTMLElement | null} */ (document.querySelector("#shows :checked"))?.focus()) });
         radio.checked = part === this.#part;
         return el("li", {}, el("label", {}, radio, el("span", {}, part.word), el("b", {}, String(this.#comparison.figures.filter(part.holds).length))));
       }),

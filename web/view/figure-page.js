@@ -10,7 +10,9 @@ const timers = { set: (f, ms) => setTimeout(f, ms), clear: (handle) => clearTime
 /** How a figure is made: the prose of the page, filled with what the demonstration comes to now. */
 class FigurePage {
   constructor() {
+    /** @type {HTMLElement} */
     this.wait = document.querySelector("#wait");
+    /** @type {HTMLElement} */
     this.made = document.querySelector("#made");
   }
 
@@ -25,6 +27,7 @@ class FigurePage {
       if (event === "sheet") this.#fill();
       if (event === "error") this.#none([detail.message, detail.wayOut].filter(Boolean).join(" "));
     });
+    /** @type {HTMLAnchorElement} */
     const record = document.querySelector("#record");
     record.href = `/sheet/${encodeURIComponent(id)}`;
     this.desk.start();
@@ -39,12 +42,14 @@ class FigurePage {
   async #fill() {
     const { record } = this.desk.sheet;
     write(document.querySelector("#record"), [record.title_block?.record_number, record.title_block?.engine_serial].filter(Boolean).join(", ") || "the demonstration");
-    for (const place of document.querySelectorAll("[data-figure]")) write(place, this.#said(place.dataset.figure));
+    /** @type {NodeListOf<HTMLElement>} */
+    const places = document.querySelectorAll("[data-figure]");
+    for (const place of places) write(place, this.#said(place.dataset.figure));
     this.#each("lines", (names) => worked(this.#lines(names.split(" ")), "Lines of the record, worked out"));
     this.#each("reading", (name) => this.#reading(name));
     this.#each("verdict", (name) => this.#verdict(name));
     this.#each("notes", (name) => this.#notes(name));
-    const name = document.querySelector("[data-shares]").dataset.shares;
+    const name = /** @type {HTMLElement} */ (document.querySelector("[data-shares]")).dataset.shares;
     const trace = await this.desk.trace(name);
     this.#each("shares", () => shares(trace?.contributions ?? []));
     this.wait.hidden = true;
@@ -53,7 +58,9 @@ class FigurePage {
   }
 
   #each(kind, draw) {
-    for (const place of document.querySelectorAll(`[data-${kind}]`)) place.replaceChildren(draw(place.dataset[kind]));
+    /** @type {NodeListOf<HTMLElement>} */
+    const places = document.querySelectorAll(`[data-${kind}]`);
+    for (const place of places) place.replaceChildren(draw(place.dataset[kind]));
   }
 
   /** A figure in a sentence, with its uncertainty. */

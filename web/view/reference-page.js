@@ -14,8 +14,10 @@ class ReferencePage {
   reader = { units: remembered("units", "metric"), terms: remembered("terms", "british") };
 
   constructor() {
+    /** @type {HTMLElement} */
     this.content = document.querySelector("#shown");
     this.heading = document.querySelector("h1");
+    /** @type {HTMLInputElement} */
     this.find = document.querySelector("#find");
     this.names = document.querySelector("#names");
     this.reference = new Reference({
@@ -27,7 +29,7 @@ class ReferencePage {
     });
     for (const [setting, values] of Object.entries(CHOICES)) this.#choice(setting, values);
     this.find.addEventListener("input", () => this.#look());
-    this.find.form.addEventListener("submit", (event) => (event.preventDefault(), this.content.querySelector(".rn")?.click()));
+    this.find.form.addEventListener("submit", (event) => (event.preventDefault(), /** @type {HTMLElement | null} */ (this.content.querySelector(".rn"))?.click()));
     addEventListener("popstate", () => this.draw());
     this.keyboard = new Keyboard([
       ["F", "find a calculation", () => this.find.focus()],
@@ -50,7 +52,9 @@ class ReferencePage {
   #take(setting, value) {
     this.reader = { ...this.reader, [setting]: value };
     remember(setting, value);
-    for (const button of document.querySelectorAll(`[data-choice="${setting}"] button`)) attribute(button, "aria-pressed", String(button.dataset.value === value));
+    /** @type {NodeListOf<HTMLButtonElement>} */
+    const buttons = document.querySelectorAll(`[data-choice="${setting}"] button`);
+    for (const button of buttons) attribute(button, "aria-pressed", String(button.dataset.value === value));
     this.draw();
   }
 

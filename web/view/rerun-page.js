@@ -7,7 +7,9 @@ class RerunPage {
   #id = decodeURIComponent(location.pathname.split("/").at(-1));
 
   constructor() {
+    /** @type {HTMLFormElement & {elements: Record<string, any>}} */
     this.form = document.querySelector("#rerun");
+    /** @type {HTMLElement} */
     this.problems = document.querySelector(".problems");
     this.says = new Says(document.querySelector(".says"));
     this.form.addEventListener("submit", (event) => this.#send(event));
@@ -26,8 +28,8 @@ class RerunPage {
     write(document.querySelector("#from"), block.title || this.#id);
     write(document.querySelector("#number"), block.record_number || this.#id);
     write(document.querySelector("#engine"), [block.engine_type, block.engine_serial].filter(Boolean).join(", "));
-    document.querySelector("#back").href = `/sheet/${path}`;
-    document.querySelector("#form").href = `/api/records/${path}/readings.csv`;
+    /** @type {HTMLAnchorElement} */ (document.querySelector("#back")).href = `/sheet/${path}`;
+    /** @type {HTMLAnchorElement} */ (document.querySelector("#form")).href = `/api/records/${path}/readings.csv`;
     this.form.elements.title.value = block.title ?? "";
     this.form.elements.date.value = today();
     document.documentElement.dataset.ready = "";
@@ -39,7 +41,7 @@ class RerunPage {
     const fields = new FormData(this.form);
     const empty = fields.get("with") === "none";
     if (empty) fields.delete("readings");
-    else if (!(fields.get("readings")?.size > 0)) return this.#refuse("Choose a file of readings, or leave every reading empty.", []);
+    else if (!(/** @type {File | null} */ (fields.get("readings"))?.size > 0)) return this.#refuse("Choose a file of readings, or leave every reading empty.", []);
     const path = encodeURIComponent(this.#id);
     const answer = await fetch(`/api/records/${path}/rerun`, { method: "POST", body: fields });
     const made = await answer.json();

@@ -44,11 +44,14 @@ export class SheetPage {
     this.pointing = new Pointing(this);
     this.tracing = new Trace(this);
     this.registers = new Registers(document.querySelector(".registers"), this.desk);
+    /** @type {HTMLElement} */
     this.empty = document.querySelector(".empty-sheet");
     this.wide = new Wide(this.body);
     this.telling = new Telling(this, document.querySelector(".kept"));
     this.ways = new Ways(this);
+    /** @type {HTMLButtonElement} */
     this.undoWord = document.querySelector("[data-undo]");
+    /** @type {HTMLButtonElement} */
     this.redoWord = document.querySelector("[data-redo]");
     this.undoWord.addEventListener("click", () => this.undo());
     this.redoWord.addEventListener("click", () => this.redo());
@@ -108,7 +111,7 @@ export class SheetPage {
     }
     this.#arrive();
     this.steps.draw(change.order);
-    document.documentElement.dataset.revision = sheet.revision;
+    document.documentElement.dataset.revision = String(sheet.revision);
     if (!performance.getEntriesByName("sheet drawn").length) performance.mark("sheet drawn");
   }
 
@@ -259,7 +262,7 @@ export class SheetPage {
     const place = document.getElementById(`figure-${name}`);
     if (!place) return this.go(this.desk.figure(name)?.cell ?? "");
     place.scrollIntoView({ block: "center" });
-    (place.querySelector(".value:not([hidden])") ?? place.closest("[tabindex]"))?.focus({ preventScroll: true });
+    /** @type {HTMLElement | null} */ (place.querySelector(".value:not([hidden])") ?? place.closest("[tabindex]"))?.focus({ preventScroll: true });
   }
 
   /** @param {string} name */
@@ -278,6 +281,7 @@ export class SheetPage {
 
   /** Traces the value in use, or the first of a clause. @param {string} id */
   traceAt(id) {
+    /** @type {HTMLElement | null | undefined} */
     const focused = document.activeElement?.closest(`#clause-${CSS.escape(id)} [data-value]`);
     const name = focused?.dataset.value ?? (this.clauseOf(this.tracing.name)?.id === id ? this.tracing.name : [...(this.#clauses.get(id)?.body?.names?.() ?? [])][0]);
     if (name) this.trace(name);

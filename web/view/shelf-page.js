@@ -17,7 +17,9 @@ class ShelfPage {
 
   constructor() {
     this.rows = document.querySelector(".register tbody");
+    /** @type {HTMLElement} */
     this.nothing = document.querySelector(".nothing");
+    /** @type {HTMLInputElement} */
     this.find = document.querySelector("#find");
     this.says = new Says(document.querySelector(".says"));
     this.find.addEventListener("input", () => this.#draw());
@@ -25,7 +27,7 @@ class ShelfPage {
     document.querySelector("#new-form").addEventListener("submit", (event) => this.#create(event));
     this.keyboard = new Keyboard([
       ["F", "find a record", () => this.find.focus()],
-      ["N", "new record", () => document.querySelector("#new-title").focus()],
+      ["N", "new record", () => /** @type {HTMLElement} */ (document.querySelector("#new-title")).focus()],
     ]);
   }
 
@@ -66,7 +68,7 @@ class ShelfPage {
       return el("li", {}, el("label", {}, box, el("span", {}, engine), el("b", {}, String(count))));
     };
     document.querySelector("#engines").replaceChildren(...found.map(one));
-    document.querySelector("#engines-of").hidden = found.length < 2;
+    /** @type {HTMLElement} */ (document.querySelector("#engines-of")).hidden = found.length < 2;
   }
 
   #drawShows() {
@@ -99,7 +101,7 @@ class ShelfPage {
 
   /** @param {string} from pattern, or none */
   async #make(from) {
-    const title = document.querySelector("#new-title").value.trim();
+    const title = /** @type {HTMLInputElement} */ (document.querySelector("#new-title")).value.trim();
     const answer = await fetch("/api/records", { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify({ from, title }) });
     const made = await answer.json();
     if (answer.ok) location.assign(`/sheet/${encodeURIComponent(made.id)}`);
