@@ -80,6 +80,7 @@
  * @property {Problem} [error]
  * @property {{name: string, cell: string, line?: number}[]} [waitingOn]
  * @property {Problem[]} [hints]
+ * @property {{why: string, differences: any[]}} [outOfDate] where its saved value is another
  *
  * @typedef {object} Place
  * @property {string} id

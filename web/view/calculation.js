@@ -34,7 +34,7 @@ function cautions(view) {
   return view.cautions.length === 0 ? [] : [el("div", { class: "caution ref-caution", role: "note", "aria-label": "Cautions" }, el("p", { class: "ch" }, view.cautions.length === 1 ? "Caution" : "Cautions"), el("ul", { class: "prose" }, ...view.cautions.map((text) => el("li", {}, text))))];
 }
 
-/** @param {string} caption @param {string[]} heads @param {Node[]} rows */
+/** @param {string} caption @param {string[]} heads @param {Element[]} rows */
 function table(caption, heads, rows) {
   // on a narrow window a row stands as a list, each entry under its own head
   for (const row of rows) [...row.children].forEach((cell, index) => index > 0 && cell.setAttribute("data-label", heads[index]));
@@ -90,6 +90,7 @@ function check(one) {
 /** Puts the line drawing in its place. @param {Element} page @param {string} name @param {string} caption */
 export async function drawing(page, name, caption) {
   const answer = await fetch(`/api/catalogue/${encodeURIComponent(name)}/drawing`).catch(() => null);
+  /** @type {HTMLElement | null} */
   const figure = page.querySelector(".ref-drawing");
   if (!answer?.ok || !figure) return;
   figure.replaceChildren(fragment(await answer.text()), el("figcaption", {}, caption));

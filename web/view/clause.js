@@ -29,6 +29,8 @@ export class Clause {
   #workedOut = clock();
   editing = false;
   body = null;
+  /** @type {Set<string> | undefined} names of the figures it shows; the page keeps them */
+  shown;
 
   /** @param {import("./sheet-page.js").SheetPage} page @param {string} id */
   constructor(page, id) {

@@ -11,7 +11,7 @@ export function el(tag, at = {}, ...children) {
   for (const [name, value] of Object.entries(at)) {
     if (value === null || value === undefined || value === false) continue;
     if (name.startsWith("on")) element.addEventListener(name.slice(2), value);
-    else if (name === "value") element.value = value;
+    else if (name === "value") /** @type {HTMLInputElement} */ (element).value = value;
     else element.setAttribute(name, value === true ? "" : String(value));
   }
   put(element, ...children);

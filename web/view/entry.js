@@ -54,7 +54,7 @@ export class Entry {
     const groups = this.what.groups();
     const shape = JSON.stringify(groups);
     if (shape !== this.#shape) {
-      const key = document.activeElement?.dataset?.key;
+      const key = /** @type {HTMLElement | null} */ (document.activeElement)?.dataset?.key;
       const more = this.#shape !== "" && groups.length > this.#sets.childElementCount;
       this.#shape = shape;
       this.#fields = [];
@@ -84,11 +84,13 @@ export class Entry {
     return el("label", { class: asked.look ?? "" }, asked.caption, input, said);
   }
 
+  /** @param {Asked} asked */
   #text(asked) {
     const field = new Field({ label: "", key: asked.at, keep: (text) => this.#put(asked.at, text.trim()) });
     return { input: field.input, show: (value) => field.show(String(value ?? "")) };
   }
 
+  /** @param {Asked} asked */
   #choice({ at: place, choices, otherwise = "" }) {
     const input = el("select", { class: "field", "data-key": place, onchange: () => this.#put(place, input.value) });
     const show = (value) => {

@@ -60,7 +60,7 @@ export class FitsBody {
   }
 
   #build() {
-    const inUse = this.#table.contains(document.activeElement) ? document.activeElement.dataset.value : undefined;
+    const inUse = this.#table.contains(document.activeElement) ? /** @type {HTMLElement} */ (document.activeElement).dataset.value : undefined;
     this.#lines = [];
     const bodies = [];
     let group = null;

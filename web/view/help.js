@@ -49,6 +49,7 @@ export class Help {
 /** @param {any} known @param {any} call */
 function words(known, call) {
   if (!known.arguments) return [el("p", {}, el("span", { class: "src" }, known.title), " ", (known.lines ?? []).join("; "))];
+  /** @type {any} */
   const here = argumentAt(known.arguments, call);
   const args = known.arguments.flatMap((one, index) => [index > 0 ? ", " : "", el(one === here ? "mark" : "span", { class: "src" }, one.name), one.unit && one.unit !== "1" && el("span", { class: "un" }, ` [${one.unit}]`)]);
   const about = here && [here.description, here.range, here.choices?.map((text) => `"${text}"`).join(", "), here.default && (here.default === "may be left out" ? here.default : `${here.default} if left out`)].filter(Boolean).join("; ");

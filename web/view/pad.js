@@ -39,7 +39,7 @@ export class Pad {
    * @param {() => void} [on.help] F1 was pressed
    */
   constructor(on) {
-    const nonce = document.querySelector("script[nonce]")?.nonce ?? "";
+    const nonce = /** @type {HTMLScriptElement | null} */ (document.querySelector("script[nonce]"))?.nonce ?? "";
     const state = EditorState.create({
       doc: on.text,
       extensions: [

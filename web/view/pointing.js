@@ -56,7 +56,7 @@ export class Pointing {
     if (!this.#offer?.limit) return this.page.say("Press a value first.");
     const unit = this.#desk.figure(name)?.unit ?? "";
     this.#ask("Limit", [["low", `At least${unit ? `, ${unit}` : ""}`], ["high", `At most${unit ? `, ${unit}` : ""}`], ["authority", "Authority", "long"], ["condition", "Condition", "long"]], {}, (typed) => {
-      const line = limitLine(name, { ...typed, unit: unit === "°" ? "deg" : unit.replaceAll("°C", "degC").replaceAll("°F", "degF").replaceAll("·", ".") });
+      const line = limitLine(name, { .../** @type {any} */ (typed), unit: unit === "°" ? "deg" : unit.replaceAll("°C", "degC").replaceAll("°F", "degF").replaceAll("·", ".") });
       if (line === "") return false;
       this.#write(line);
       return true;

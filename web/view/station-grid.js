@@ -81,7 +81,7 @@ export class StationGrid {
 
   /** The words that belong to the station in use. @param {FocusEvent} event */
   #focused(event) {
-    const key = event.target.dataset?.key;
+    const key = /** @type {HTMLElement} */ (event.target).dataset?.key;
     if (!key) return;
     const [, entry, repeat] = key.split("/").map(Number);
     if (this.#shownFor === key) return;

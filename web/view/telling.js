@@ -66,6 +66,7 @@ export class Telling {
 
   /** Something else wrote the file. */
   conflict(found) {
+    /** @type {[string, () => void][]} */
     const words = [["keep this sheet", () => this.page.desk.keepMine()]];
     if (found.canTakeTheirs) words.push(["take the file on disk", () => this.page.desk.takeTheirs()]);
     this.page.says.offer(`${sentence(found.reason)} Both are kept as earlier states; choose which one stands.`, words);

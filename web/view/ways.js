@@ -34,12 +34,13 @@ export class Ways {
 
   /** Enter opens the clause at the line in use. @param {KeyboardEvent} event */
   #enter(event) {
-    const id = event.target.closest?.(".clause, .section")?.id.slice("clause-".length);
-    const line = Number(event.target.closest?.("[data-line]")?.dataset.line) || undefined;
+    const target = /** @type {Element} */ (event.target);
+    const id = target.closest?.(".clause, .section")?.id.slice("clause-".length);
+    const line = Number(/** @type {HTMLElement | null} */ (target.closest?.("[data-line]"))?.dataset.line) || undefined;
     if (id) this.page.open(id, line);
   }
 
-  /** Keys of the sheet: what they do, and how. */
+  /** Keys of the sheet: what they do, and how. @returns {[string, string, (event: KeyboardEvent) => void][]} */
   keys() {
     const move = (by) => this.page.current && this.page.move(this.page.current, by);
     return [

@@ -2,6 +2,8 @@ const SCROLLS = ".formula, .numbers, .stations, .registers .wide";
 const BREAKS = new Set(["+", "−", "-", "=", "<", ">", "≤", "≥", "×", "±"]);
 const INDENT = 18;
 
+/** @typedef {HTMLElement & {whole?: Element | null}} Holder an element with its formula before that was broken */
+
 /**
  * What is wider than its place: a formula is broken before an operator, as one does by hand; what still
  * does not fit scrolls, and only that can be reached by Tab, so that the arrow keys scroll it.
@@ -17,7 +19,7 @@ export class Wide {
     document.fonts.addEventListener("loadingdone", () => this.#again());
   }
 
-  /** Takes note of a formula that was drawn anew. @param {HTMLElement} element */
+  /** Takes note of a formula that was drawn anew. @param {Holder} element */
   add(element) {
     element.whole = null;
     this.#fresh.add(element);
@@ -39,7 +41,9 @@ export class Wide {
 
   /** Everything anew, at another width or in the faces that have come. */
   #again() {
-    const all = [...this.body.querySelectorAll(SCROLLS)];
+    /** @type {NodeListOf<Holder>} */
+    const found = this.body.querySelectorAll(SCROLLS);
+    const all = [...found];
     for (const element of all) {
       if (element.whole) element.replaceChildren(element.whole);
       element.whole = null;
@@ -64,7 +68,7 @@ function isWide(element) {
   return element.scrollWidth > element.clientWidth + 1;
 }
 
-/** @param {HTMLElement} element that holds a formula too long for one line */
+/** @param {Holder} element that holds a formula too long for one line */
 function breakLines(element) {
   const whole = element.querySelector("math");
   if (!whole || element.children.length !== 1) return;
@@ -121,7 +125,7 @@ function piece(whole, from, to) {
   range.selectNodeContents(whole);
   if (from) range.setStartBefore(from);
   if (to) range.setEndBefore(to);
-  const line = whole.cloneNode(false);
+  const line = /** @type {Element} */ (whole.cloneNode(false));
   const row = document.createElementNS(whole.namespaceURI, "mrow");
   row.append(range.cloneContents());
   // at the head of a line it still stands between two terms, not before one

@@ -260,6 +260,7 @@ class Row {
 
   /** A press on name or formula opens the clause at this line; a press on a value traces it. @param {MouseEvent} event */
   #pressed(event) {
-    if (event.target.closest("button, a") || String(getSelection()) !== "") return;
-    if (event.target.closest(".name, .work")) this.page.open(this.clause.id, this.#line.line);
+    const target = /** @type {Element} */ (event.target);
+    if (target.closest("button, a") || String(getSelection()) !== "") return;
+    if (target.closest(".name, .work")) this.page.open(this.clause.id, this.#line.line);
   }}
