@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { choose } from "../view/wide.js";
+import { choose, chooseFrom } from "../view/wide.js";
 
 const place = (node, at, depth) => ({ node, at, depth });
 
@@ -14,4 +14,10 @@ test("a formula breaks as far out of brackets as it can, but no line stays half 
 test("a piece too long for a line does not keep the rest from breaking", () => {
   assert.deepEqual(choose([place("a", 500, 0), place("b", 700, 0)], 900, 320), ["a", "b"]);
   assert.deepEqual(choose([], 900, 320), []);
+});
+
+test("a formula breaks before a factor only where signs leave a line too long", () => {
+  const places = [place("sign", 60, 0), { ...place("factor", 250, 1.5), factor: true }];
+  assert.deepEqual(chooseFrom(places, 340, 320), ["sign"]);
+  assert.deepEqual(chooseFrom(places, 500, 320), ["factor"]);
 });

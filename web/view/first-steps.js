@@ -1,5 +1,6 @@
 import { clauseOf, next, STEPS } from "../state/first-steps.js";
 import { el, write } from "./dom.js";
+import { toReport } from "./onwards.js";
 import { remember, remembered } from "./remembered.js";
 
 const AWAY = "away";
@@ -54,6 +55,7 @@ export class FirstSteps {
       { class: "first-step", role: "note", "aria-label": `First steps, ${step + 1} of ${STEPS.length}` },
       el("span", { class: "cap" }, `First steps, ${step + 1} of ${STEPS.length}`),
       el("p", {}, text),
+      last && toReport(this.id, "to the report"),
       last ? el("button", { type: "button", class: "word", onclick: () => this.#away() }, "done") : el("button", { type: "button", class: "word", onclick: () => this.#next() }, lead),
       !last && el("button", { type: "button", class: "word", onclick: () => this.#away() }, "put first steps away"),
     );

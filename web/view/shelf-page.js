@@ -1,6 +1,7 @@
 import { aboutPattern, answers, changedWhen, engineOf, engines, isPattern, listed, SHOWS } from "../state/shelf.js";
 import { arrange, el, write } from "./dom.js";
 import { Keyboard } from "./keyboard.js";
+import { onwards } from "./onwards.js";
 import { Says } from "./says.js";
 import { startTheme } from "./theme.js";
 import { glyph, verdictClass } from "./verdict.js";
@@ -122,18 +123,12 @@ function row(record, demonstration) {
     "tr",
     {},
     el("th", { scope: "row" }, el("a", { class: "rn", href }, record.record_number || record.id), record.revision && el("span", { class: "d" }, `rev ${record.revision}`)),
-    el("td", { class: "rt" }, el("a", { href }, record.title || "Untitled record"), about && el("span", { class: "d" }, about), ways(record.id)),
+    el("td", { class: "rt" }, el("a", { href }, record.title || "Untitled record"), about && el("span", { class: "d" }, about), el("span", { class: "d ways" }, ...onwards(record.id))),
     el("td", { class: "l" }, record.engine_serial || record.engine_type || "", record.engine_serial && record.engine_type && el("span", { class: "d" }, record.engine_type)),
     el("td", {}, counts(record.verdicts ?? {})),
     el("td", { class: "l" }, state, total > 0 && el("span", { class: "d" }, `${taken} of ${total} readings`)),
     el("td", { class: "l changed" }, changedWhen(record.changed ?? "", new Date())),
   );
-}
-
-/** What else can be done with a record. @param {string} id */
-function ways(id) {
-  const path = encodeURIComponent(id);
-  return el("span", { class: "d ways" }, el("a", { href: `/rerun/${path}` }, "run on another engine"), el("a", { href: `/compare?left=${path}` }, "compare with another"));
 }
 
 /** @param {any} verdicts */

@@ -1,11 +1,13 @@
 const SCROLLS = ".formula, .numbers, .stations, .registers .wide";
 const BREAKS = new Set(["+", "−", "-", "=", "<", ">", "≤", "≥", "×", "±"]);
 const INDENT = 18;
+// a piece on a line of its own is set a little wider than within the whole
+const SLACK = 16;
 
 /** @typedef {HTMLElement & {whole?: Element | null}} Holder an element with its formula before that was broken */
 
 /**
- * What is wider than its place: a formula is broken before an operator, as one does by hand; what still
+ * What is wider than its place: a formula is broken before an operator or a factor, as one does by hand; what still
  * does not fit scrolls, and only that can be reached by Tab, so that the arrow keys scroll it.
  */
 export class Wide {
@@ -73,8 +75,9 @@ function breakLines(element) {
   const whole = element.querySelector("math");
   if (!whole || element.children.length !== 1) return;
   const left = whole.getBoundingClientRect().left;
-  const places = [...breaksIn(whole, 0)].map(({ node, depth }) => ({ node, depth, at: node.getBoundingClientRect().left - left }));
-  const chosen = choose(places, whole.getBoundingClientRect().width, element.clientWidth);
+  const places = [...breaksIn(whole, 0)].map((place) => ({ ...place, at: place.node.getBoundingClientRect().left - left }));
+  // the element knows how wide the formula is: its own box ends with the line
+  const chosen = chooseFrom(places, element.scrollWidth, element.clientWidth - SLACK);
   if (chosen.length === 0) return;
   const ends = [null, ...chosen, null];
   const lines = ends.slice(1).map((to, index) => piece(whole, ends[index], to));
@@ -85,6 +88,14 @@ function breakLines(element) {
   });
   element.whole = whole;
   element.replaceChildren(...lines);
+}
+
+/** Signs and words alone where that is enough, factors too where it is not. @param {any[]} places @param {number} width @param {number} room */
+export function chooseFrom(places, width, room) {
+  const signs = choose(places.filter((place) => !place.factor), width, room);
+  const starts = [0, ...signs.map((node) => places.find((place) => place.node === node).at), width];
+  const fits = starts.slice(1).every((end, line) => end - starts[line] <= room - (line > 0 ? INDENT : 0));
+  return fits ? signs : choose(places, width, room);
 }
 
 /**
@@ -110,13 +121,37 @@ export function choose(places, width, room) {
   return chosen;
 }
 
-/** Operators that stand in rows only, not in a fraction, a root or an index. @param {Element} row @param {number} depth @returns {Generator<{node: Element, depth: number}>} */
+/** Places in rows only, not in a fraction, a root or an index. @param {Element} row @param {number} depth @returns {Generator<{node: Element, depth: number, factor: boolean}>} */
 function* breaksIn(row, depth) {
   for (const child of row.children) {
+    if (child.previousElementSibling && (isSign(child) || isJoin(child))) yield { node: child, depth, factor: false };
+    else if (isFactor(child)) yield { node: child, depth: depth + 0.5, factor: true };
     if (child.localName === "mrow") yield* breaksIn(child, depth + 1);
-    const words = child.localName === "mtext" && child.textContent.trim().includes(" ");
-    if ((child.localName === "mo" && BREAKS.has(child.textContent.trim()) && child.previousElementSibling) || words) yield { node: child, depth };
   }
+}
+
+/** @param {Element} node */
+function isSign(node) {
+  return node.localName === "mo" && BREAKS.has(node.textContent.trim());
+}
+
+/** A word with space around it, which a unit has not. @param {Element} node */
+function isJoin(node) {
+  return node.localName === "mtext" && /^\s.*\s$/.test(node.textContent);
+}
+
+/** A factor or an argument: behind a space, but neither a unit behind its number nor what a function is taken of. @param {Element} node */
+function isFactor(node) {
+  const space = node.previousElementSibling;
+  if (isComma(space)) return node.localName !== "mspace";
+  if (space?.localName !== "mspace") return false;
+  const before = space.previousElementSibling;
+  return isComma(before) || (node.localName !== "mtext" && before?.getAttribute("mathvariant") !== "normal");
+}
+
+/** @param {Element | null} node */
+function isComma(node) {
+  return node?.localName === "mo" && node.textContent === ",";
 }
 
 /** A part of a formula as a formula. @param {Element} whole @param {Element | null} from @param {Element | null} to */

@@ -142,9 +142,12 @@ final class RoundDrawing {
             .to(x + 3, foot - 9)
             .close());
     double middle = (top + foot) / 2;
-    String[] lines = words.runOut().split(" ", 2);
-    svg.text("chart-label", x + 10, middle - 4, Anchor.START, lines[0]);
-    svg.text("chart-name", x + 10, middle + 13, Anchor.START, lines[1]);
+    // its uncertainty on a line of its own: beside the figure it would run off the picture
+    String[] lines = words.runOut().split(" (?=\u00b1)|(?<=run-out) ");
+    double y = middle - 8.5 * lines.length + 13;
+    for (int i = 0; i < lines.length; i++) {
+      svg.text(i == 0 ? "chart-label" : "chart-name", x + 10, y + 17 * i, Anchor.START, lines[i]);
+    }
   }
 
   private void extreme(Station station, String word) {

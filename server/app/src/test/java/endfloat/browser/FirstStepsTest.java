@@ -58,6 +58,9 @@ class FirstStepsTest {
     browser.awaitText(NOTE, "4 OF 5");
     sheet.type(Keys.ENTER);
     browser.awaitText(NOTE, "5 OF 5");
+    assertEquals(
+        server.address("/record/w6-bevel-mesh/report"),
+        browser.find(NOTE + " a").getAttribute("href"));
     sheet.type(Keys.ENTER);
     browser.await(driver -> notes() == 0);
   }

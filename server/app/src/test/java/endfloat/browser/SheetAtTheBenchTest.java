@@ -75,6 +75,36 @@ class SheetAtTheBenchTest {
     browser.picture("sheet-200-percent");
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {1440, 1180})
+  void everyFormulaOfTheDemonstrationIsReadWhole(int width) {
+    browser.resize(width, 1000);
+    sheet();
+    browser.find("#clause-c14 .further");
+    browser.await(driver -> cutFormulas().isEmpty());
+  }
+
+  private static List<?> cutFormulas() {
+    return (List<?>)
+        browser.run(
+            "return [...document.querySelectorAll('.formula, .numbers')]"
+                + ".filter((one) => one.scrollWidth > one.clientWidth + 1)"
+                + ".map((one) => one.textContent)");
+  }
+
+  /** What a record leads to stands in the head of its sheet, and each of it is there. */
+  @Test
+  void theHeadLeadsToTheReportAndTheBlankForm() {
+    sheet();
+    assertEquals(
+        List.of(200L, 200L, 200L, 200L),
+        browser.run(
+            "return Promise.all([...document.querySelectorAll('.onwards a')]"
+                + ".map((one) => fetch(one.href).then((answer) => answer.status)))"));
+    browser.find(".onwards a[href$='/report']");
+    browser.find(".onwards a[href$='/readings.csv']");
+  }
+
   private static boolean fits(int width) {
     Object wide = browser.run("return document.documentElement.scrollWidth");
     return ((Number) wide).intValue() <= width;

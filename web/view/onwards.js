@@ -1,0 +1,25 @@
+import { el } from "./dom.js";
+
+/** Where a record leads to: what can be taken from it, what can be done with it. */
+const WAYS = [
+  { word: "Report", to: (path) => reportOf(path) },
+  { word: "Blank form", to: (path) => `/api/records/${path}/readings.csv` },
+  { word: "Run on another engine", to: (path) => `/rerun/${path}` },
+  { word: "Compare", to: (path) => `/compare?left=${path}` },
+];
+
+/** @param {string} path */
+function reportOf(path) {
+  return `/record/${path}/report`;
+}
+
+/** @param {string} id of a record @returns {HTMLAnchorElement[]} */
+export function onwards(id) {
+  const path = encodeURIComponent(id);
+  return WAYS.map(({ word, to }) => el("a", { href: to(path) }, word));
+}
+
+/** A word that leads to the report. @param {string} id @param {string} word */
+export function toReport(id, word) {
+  return el("a", { class: "word", href: reportOf(encodeURIComponent(id)) }, word);
+}
