@@ -90,6 +90,14 @@ class TourPicturesTest {
   }
 
   @Test
+  void aResultAgainstAnInput() throws IOException {
+    sheetAt("c20");
+    browser.find("#clause-c20 svg.chart");
+    browser.run("document.querySelector('#clause-c20').scrollIntoView()");
+    keep("6-chart");
+  }
+
+  @Test
   void theReference() throws IOException {
     browser.open(server.address("/reference/backlash_from_axial_shift"));
     browser.find("html[data-ready] .ref-clause");
