@@ -30,7 +30,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  * or fetched; where one is missing the tests are skipped and say so.
  */
 public final class Browser implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(10);
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
   private static final Duration POLL = Duration.ofMillis(10);
 
   private final ChromeDriver driver;
