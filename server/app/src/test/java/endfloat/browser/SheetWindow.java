@@ -106,10 +106,14 @@ final class SheetWindow {
     return this;
   }
 
-  /** Types into what has the focus. */
+  /** Types into what has the focus, one key after the other as a person does. */
   SheetWindow type(CharSequence... keys) {
     front();
-    new Actions(browser.driver()).sendKeys(keys).perform();
+    for (CharSequence some : keys) {
+      some.codePoints()
+          .forEach(
+              key -> new Actions(browser.driver()).sendKeys(Character.toString(key)).perform());
+    }
     return this;
   }
 
