@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,9 +64,14 @@ final class Prepare implements Callable<Integer> {
       for (String path : List.of("/?token=prepare", "/", "/api/shelf", "/favicon.svg")) {
         ask(server.port(), path);
       }
-      for (Shelf.Listed one : shelf.list()) {
+      // One sheet loads all that sheets need; a slow one must not cost the archive.
+      for (Shelf.Listed one : shelf.list().subList(0, Math.min(1, shelf.list().size()))) {
         ask(server.port(), "/sheet/" + one.name());
-        talk(server.port(), one.name());
+        try {
+          talk(server.port(), one.name());
+        } catch (SocketTimeoutException e) {
+          // what was loaded until now is recorded all the same
+        }
       }
     }
   }
@@ -91,7 +97,7 @@ final class Prepare implements Callable<Integer> {
   /** Opens the live connection, makes an edit and waits for what comes of it. */
   private static void talk(int port, String record) throws IOException {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
-      socket.setSoTimeout(2_000);
+      socket.setSoTimeout(5_000);
       OutputStream out = socket.getOutputStream();
       String upgrade =
           head(port, "/api/records/" + record + "/live")
