@@ -26,6 +26,11 @@ final class ComparedTexts {
   static List<Wording> formulas(Side left, Side right) {
     Map<String, Wording> ours = statements(left);
     Map<String, Wording> theirs = statements(right);
+    return changed(ours, theirs);
+  }
+
+  /** What stands under one key in both but reads otherwise, or stands in one alone. */
+  private static List<Wording> changed(Map<String, Wording> ours, Map<String, Wording> theirs) {
     Set<String> all = new LinkedHashSet<>(ours.keySet());
     all.addAll(theirs.keySet());
     List<Wording> changed = new ArrayList<>();
@@ -65,20 +70,7 @@ final class ComparedTexts {
   static List<Wording> texts(InvestigationRecord left, InvestigationRecord right) {
     Map<String, Wording> ours = fields(left);
     Map<String, Wording> theirs = fields(right);
-    Set<String> all = new LinkedHashSet<>(ours.keySet());
-    all.addAll(theirs.keySet());
-    List<Wording> changed = new ArrayList<>();
-    for (String key : all) {
-      Wording from = ours.get(key);
-      Wording to = theirs.get(key);
-      String before = from == null ? "" : from.left();
-      String after = to == null ? "" : to.left();
-      if (!before.equals(after)) {
-        Wording any = from == null ? to : from;
-        changed.add(new Wording(any.clause(), any.what(), before, after));
-      }
-    }
-    return changed;
+    return changed(ours, theirs);
   }
 
   private static Map<String, Wording> fields(InvestigationRecord record) {
