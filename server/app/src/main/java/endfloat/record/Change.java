@@ -14,7 +14,8 @@ import java.util.Locale;
  * @param op what is done
  * @param cell id of the clause; empty for SET, UNDO, REDO
  * @param at JSON Pointer (RFC 6901): inside the clause for PUT, inside the record for SET
- * @param value the new value; null removes. The whole clause for ADD, the parts for TOGETHER
+ * @param value the new value; null removes. The whole clause for ADD, the parts for TOGETHER, for
+ *     ROWS {@code {from, remove, insert}}
  * @param parent id of the section to ADD or MOVE into; empty for the top level
  * @param after id of the clause before it there; empty for the first place; null for the last
  */
@@ -26,7 +27,9 @@ public record Change(Op op, String cell, String at, JsonNode value, String paren
     MOVE,
     DELETE,
     SET,
-    /** Several PUTs as one step: they are kept, refused and undone together. */
+    /** Rows of a table taken out and others put in their place: {@link Change#rows}. */
+    ROWS,
+    /** Several PUTs and ROWS as one step: they are kept, refused and undone together. */
     TOGETHER,
     UNDO,
     REDO;
@@ -56,7 +59,19 @@ public record Change(Op op, String cell, String at, JsonNode value, String paren
     return new Change(Op.SET, "", at, value, "", null);
   }
 
-  /** Several puts as one step, in this order. */
+  /**
+   * Rows of a table taken out and others put in their place.
+   *
+   * @param from index of the first row taken out, from 0; the number of rows to append
+   * @param remove how many are taken out
+   * @param insert rows put in: a list of lists of text
+   */
+  public static Change rows(String cell, int from, int remove, ArrayNode insert) {
+    return new Change(
+        Op.ROWS, cell, "/rows", new RowSplice(from, remove, insert).toJson(), "", null);
+  }
+
+  /** Several puts and edits of rows as one step, in this order. */
   public static Change together(List<Change> parts) {
     ArrayNode list = JsonNodeFactory.instance.arrayNode();
     parts.forEach(part -> list.add(part.toJson()));
@@ -66,7 +81,7 @@ public record Change(Op op, String cell, String at, JsonNode value, String paren
   /**
    * The changes that this one is made of: itself, unless it is several.
    *
-   * @throws EditRefusedException if one of them is no PUT
+   * @throws EditRefusedException if one of them is neither PUT nor ROWS
    */
   public List<Change> parts() {
     if (op != Op.TOGETHER) {
@@ -75,7 +90,7 @@ public record Change(Op op, String cell, String at, JsonNode value, String paren
     List<Change> parts = new ArrayList<>();
     for (JsonNode part : value == null ? JsonNodeFactory.instance.arrayNode() : value) {
       Change change = fromJson(part);
-      if (change.op != Op.PUT) {
+      if (change.op != Op.PUT && change.op != Op.ROWS) {
         throw new EditRefusedException(
             "only texts and fields of clauses can be changed together", "send the rest one by one");
       }
@@ -135,6 +150,6 @@ public record Change(Op op, String cell, String at, JsonNode value, String paren
     }
     throw new EditRefusedException(
         "'" + text + "' is no kind of edit",
-        "use put, add, move, delete, set, together, undo or redo");
+        "use put, add, move, delete, set, rows, together, undo or redo");
   }
 }

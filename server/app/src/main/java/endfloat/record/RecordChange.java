@@ -33,6 +33,7 @@ public final class RecordChange {
         case MOVE -> move(record, change);
         case DELETE -> delete(record, change);
         case SET -> set(record, change);
+        case ROWS -> rows(record, change);
         case TOGETHER -> together(record, change);
         case UNDO, REDO -> throw new IllegalArgumentException("the sheet knows what was done");
       };
@@ -56,7 +57,7 @@ public final class RecordChange {
           "add a new clause and move or copy what it should hold");
     }
     ObjectNode tree = withCell(record, cell, any -> changed);
-    check(record, cell.id(), changed);
+    check(record, cell.id(), cell.kind().equals("table") ? touchedRow(changed, put) : changed);
     return new Applied(
         new InvestigationRecord(tree),
         Change.put(cell.id(), put.backAt(), put.backValue()),
@@ -65,6 +66,48 @@ public final class RecordChange {
         false,
         Set.of(),
         put.touched());
+  }
+
+  /**
+   * A table as far as a change inside one row has to be checked: of a hundred thousand rows the
+   * others stand as they stood.
+   */
+  private static ObjectNode touchedRow(ObjectNode changed, Pointer.Put put) {
+    List<String> steps = Pointer.steps(put.touched());
+    if (!steps.get(0).equals("rows") || steps.size() < 2) {
+      return changed;
+    }
+    return withRows(
+        changed,
+        JsonNodeFactory.instance
+            .arrayNode()
+            .add(changed.path("rows").get(Integer.parseInt(steps.get(1)))));
+  }
+
+  private static ObjectNode withRows(ObjectNode cell, ArrayNode rows) {
+    ObjectNode copy = Trees.shallow(cell);
+    copy.set("rows", rows);
+    return copy;
+  }
+
+  private static Applied rows(InvestigationRecord record, Change change) {
+    Cell cell = existing(record, change.cell());
+    if (!cell.kind().equals("table")) {
+      throw new EditRefusedException("this clause is no table", "edit its fields");
+    }
+    RowSplice splice = RowSplice.of(change.value());
+    JsonNode rows = cell.source().path("rows");
+    RowSplice back = splice.back(rows);
+    check(record, cell.id(), withRows(cell.source(), splice.insert()));
+    ObjectNode changed = withRows(cell.source(), splice.applied(rows));
+    return new Applied(
+        new InvestigationRecord(withCell(record, cell, any -> changed)),
+        Change.rows(cell.id(), back.from(), back.remove(), back.insert()),
+        Set.of(cell.id()),
+        Set.of(),
+        false,
+        Set.of(),
+        "/rows");
   }
 
   private static Applied add(InvestigationRecord record, Change change) {
@@ -157,7 +200,7 @@ public final class RecordChange {
     List<Change> back = new ArrayList<>();
     Set<String> cells = new LinkedHashSet<>();
     for (Change part : change.parts()) {
-      Applied one = put(now, part);
+      Applied one = part.op() == Change.Op.ROWS ? rows(now, part) : put(now, part);
       now = one.record();
       back.add(0, one.back());
       cells.addAll(one.cells());

@@ -159,7 +159,8 @@ public final class OpenSheet implements AutoCloseable {
       return new Answer.Kept(edit.id(), revision);
     }
     Optional<Touches.Touch> later = later(edit, applied);
-    if (later.isPresent() && change.op() == Change.Op.TOGETHER) {
+    boolean several = change.op() == Change.Op.TOGETHER || change.op() == Change.Op.ROWS;
+    if (later.isPresent() && several) {
       return refused(
           edit, "one of these places was changed since you saw it", "look at it and repeat it");
     }
@@ -173,7 +174,7 @@ public final class OpenSheet implements AutoCloseable {
   /** What another page changed in the same place since, if anything. */
   private Optional<Touches.Touch> later(Edit edit, Applied applied) {
     return switch (edit.change().op()) {
-      case PUT, SET -> touches.later(edit.change().cell(), applied.touched(), edit);
+      case PUT, SET, ROWS -> touches.later(edit.change().cell(), applied.touched(), edit);
       case TOGETHER ->
           edit.change().parts().stream()
               .flatMap(part -> touches.later(part.cell(), part.at(), edit).stream())

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
@@ -122,6 +123,68 @@ class RecordChangeTest {
             EditRefusedException.class,
             () -> RecordChange.apply(example(), Change.put(cell, at, new TextNode("a b"))));
     assertEquals(message, refused.getMessage());
+  }
+
+  private static InvestigationRecord withTable() {
+    JsonNode table =
+        json(
+            """
+            {"kind": "table", "title": "Fleet", "name": "fleet",
+             "columns": [{"head": "hours", "kind": "number", "unit": "h"}, {"head": "batch", "kind": "text"}],
+             "rows": [["412", "B2"], ["388", "B1"], ["431", ""]]}
+            """);
+    return RecordChange.apply(example(), Change.add("fleet", table, "", "")).record();
+  }
+
+  private static ArrayNode rowsOf(InvestigationRecord record) {
+    return (ArrayNode) record.cell("fleet").orElseThrow().source().path("rows");
+  }
+
+  @Test
+  void rowsAreTakenOutAndPutInAsOneStepThatIsTakenBackAsOne() {
+    InvestigationRecord before = withTable();
+    Change change =
+        Change.rows("fleet", 1, 1, (ArrayNode) json("[[\"500\", \"B3\"], [\"501\", \"B3\"]]"));
+    Applied applied = RecordChange.apply(before, change);
+    assertEquals(
+        json("[[\"412\",\"B2\"],[\"500\",\"B3\"],[\"501\",\"B3\"],[\"431\",\"\"]]"),
+        rowsOf(applied.record()));
+    assertEquals(
+        json("{\"from\": 1, \"remove\": 2, \"insert\": [[\"388\", \"B1\"]]}"),
+        applied.back().value(),
+        "the way back holds these rows and not the table");
+    assertEquals(before, RecordChange.apply(applied.record(), applied.back()).record());
+    assertEquals(change, Change.fromJson(change.toJson()));
+  }
+
+  @Test
+  void rowsAndColumnsAreChangedTogether() {
+    InvestigationRecord before = withTable();
+    Change change =
+        Change.together(
+            List.of(
+                Change.put(
+                    "fleet", "/columns", json("[{\"head\": \"serial\", \"kind\": \"text\"}]")),
+                Change.rows("fleet", 0, 3, (ArrayNode) json("[[\"W6-117\"]]"))));
+    Applied applied = RecordChange.apply(before, change);
+    assertEquals(json("[[\"W6-117\"]]"), rowsOf(applied.record()));
+    assertEquals(before, RecordChange.apply(applied.record(), applied.back()).record());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "fleet|2|2|there are no rows 3 to 4 in this table",
+        "fleet|-1|1|there are no rows 0 to 0 in this table",
+        "c3|0|0|this clause is no table",
+      })
+  void rowsThatAreNotThereAreRefused(String cell, int from, int remove, String message) {
+    Change change = Change.rows(cell, from, remove, JsonNodeFactory.instance.arrayNode());
+    assertEquals(
+        message,
+        assertThrows(EditRefusedException.class, () -> RecordChange.apply(withTable(), change))
+            .getMessage());
   }
 
   @Test

@@ -1,0 +1,147 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { blockOf, pasted, storedIndex, textOf } from "../state/block.js";
+import { entered, led } from "../state/cursor.js";
+import { PAGE, Rows } from "../state/rows.js";
+import { inView, topFor } from "../state/scroll.js";
+
+const columns = [{ head: "hours" }, { head: "lash" }, { head: "rate", formula: "wear.lash / wear.hours" }, { head: "batch" }];
+
+test("a block from the clipboard is parted by tabs and new lines, whatever ends its lines", () => {
+  assert.deepEqual(blockOf("412\t12.5\r\n388\t\n"), [["412", "12.5"], ["388", ""]]);
+  assert.deepEqual(blockOf("a\rb"), [["a"], ["b"]]);
+  assert.deepEqual(blockOf(""), []);
+});
+
+test("a quoted value keeps its tabs, new lines and quotes; a quote that measures inches is no opening one", () => {
+  assert.deepEqual(blockOf('"two\nlines\tand ""more"""\tx'), [['two\nlines\tand "more"', "x"]]);
+  assert.deepEqual(blockOf('5/8"\t3'), [['5/8"', "3"]]);
+  assert.deepEqual(blockOf('"x\t3'), [['"x', "3"]]);
+});
+
+test("what goes to the clipboard comes back as it was", () => {
+  const rows = [["a\tb", 'say "x"'], ["", "two\nlines"]];
+  assert.deepEqual(blockOf(textOf(rows)), rows);
+});
+
+test("a block replaces the values it lies on, leaves the others of those rows, and makes rows beyond the last", () => {
+  const { value, beyond, workedOut } = pasted([["1", "2"], ["3", "4"], ["5", "6"]], { row: 7, column: 0 }, [["h", "l", "B1"], ["h", "l", "B2"]], columns);
+  assert.deepEqual(value, { from: 7, remove: 2, insert: [["1", "2", "B1"], ["3", "4", "B2"], ["5", "6", ""]] });
+  assert.deepEqual([beyond, workedOut], [0, []]);
+});
+
+test("a column that is worked out takes nothing of a block, nor does the sheet beyond the last column", () => {
+  const { value, beyond, workedOut } = pasted([["2", "9", "B3", "more"]], { row: 0, column: 1 }, [["h", "l", "B1"]], columns);
+  assert.deepEqual(value.insert, [["h", "2", "B3"]]);
+  assert.deepEqual([beyond, workedOut], [1, ["rate"]]);
+  assert.deepEqual(storedIndex(columns), [0, 1, -1, 2]);
+});
+
+test("keys lead through a table and stop at its edges", () => {
+  const of = { lines: 10, columns: 3, page: 4 };
+  assert.deepEqual(led({ line: 0, column: 0 }, "ArrowUp", of), { line: 0, column: 0 });
+  assert.deepEqual(led({ line: 8, column: 1 }, "PageDown", of), { line: 9, column: 1 });
+  assert.deepEqual(led({ line: 5, column: 1 }, "End", { ...of, mod: true }), { line: 9, column: 2 });
+  assert.deepEqual(led({ line: 5, column: 1 }, "Home", of), { line: 5, column: 0 });
+  assert.equal(led({ line: 5, column: 1 }, "x", of), null);
+});
+
+test("Enter goes down and Tab right, on to the next line; Shift leads back", () => {
+  const of = { lines: 3, columns: 2 };
+  assert.deepEqual(entered({ line: 0, column: 1 }, "Enter", false, of), { line: 1, column: 1 });
+  assert.deepEqual(entered({ line: 0, column: 1 }, "Tab", false, of), { line: 1, column: 0 });
+  assert.deepEqual(entered({ line: 1, column: 0 }, "Tab", true, of), { line: 0, column: 1 });
+  assert.deepEqual(entered({ line: 2, column: 1 }, "Tab", false, of), { line: 2, column: 1 });
+});
+
+test("only the lines in view are drawn, and space stands for the others", () => {
+  const seen = inView({ top: 3000, height: 300, line: 30, total: 1000, around: 5 });
+  assert.deepEqual(seen, { first: 95, last: 115, above: 2850, below: 26550 });
+  assert.deepEqual(inView({ top: 0, height: 300, line: 30, total: 3 }), { first: 0, last: 3, above: 0, below: 0 });
+  assert.deepEqual(inView({ top: 0, height: 300, line: 30, total: 0 }), { first: 0, last: 0, above: 0, below: 0 });
+});
+
+test("a million rows are reached though no element is as high as they would be", () => {
+  const what = { height: 400, line: 30, total: 1_000_000 };
+  const whole = (seen) => seen.above + seen.below + (seen.last - seen.first) * what.line;
+  for (const top of [0, 12_345, 4_000_000, 7_999_600]) {
+    const seen = inView({ top, ...what });
+    assert.equal(whole(seen), 8_000_000, `at ${top}`);
+    assert.ok(seen.above <= top && seen.above + (seen.last - seen.first) * what.line >= top + what.height, `the view is filled at ${top}`);
+  }
+  assert.equal(inView({ top: 7_999_600, ...what }).last, 1_000_000);
+  for (const index of [0, 17, 500_000, 999_999]) {
+    const seen = inView({ top: topFor(index, { top: 0, ...what }), ...what });
+    assert.ok(seen.first <= index && index < seen.last, `line ${index}`);
+  }
+});
+
+test("what is in view already is not scrolled", () => {
+  assert.equal(topFor(12, { top: 300, height: 300, line: 30, total: 100 }), 300);
+  assert.equal(topFor(2, { top: 300, height: 300, line: 30, total: 100 }), 60);
+  assert.equal(topFor(40, { top: 300, height: 300, line: 30, total: 100 }), 930);
+});
+
+const settled = () => new Promise((resolve) => setImmediate(resolve));
+
+function served(total) {
+  const asked = [];
+  const fetch = async (from, count) => {
+    asked.push(from);
+    const length = Math.max(0, Math.min(count, total.now - from));
+    return { total: total.now, passing: total.now, lines: Array.from({ length }, (_, index) => ({ row: from + index + 1, cells: [`${total.text}${from + index}`] })) };
+  };
+  return { asked, fetch };
+}
+
+test("lines are asked for once, page by page, as they come into view", async () => {
+  const { asked, fetch } = served({ now: 100_000, text: "a" });
+  let arrived = 0;
+  const rows = new Rows(fetch, () => arrived++);
+  rows.want(0, 40);
+  rows.want(0, 40);
+  await settled();
+  assert.deepEqual([asked, rows.total, arrived], [[0], 100_000, 1]);
+  assert.equal(rows.line(3).cells[0], "a3");
+  assert.equal(rows.line(PAGE), undefined);
+  rows.want(PAGE - 5, PAGE + 35);
+  await settled();
+  assert.deepEqual(asked, [0, PAGE]);
+});
+
+test("after an edit the lines known stay until the new ones have come, and a late answer of before counts nothing", async () => {
+  const total = { now: 50, text: "a" };
+  const { fetch } = served(total);
+  const late = [];
+  let hold = false;
+  const rows = new Rows((from, count) => (hold ? new Promise((resolve) => late.push(() => resolve(fetch(from, count)))) : fetch(from, count)), () => {});
+  rows.want(0, 50);
+  await settled();
+  hold = true;
+  rows.renew();
+  rows.want(0, 50);
+  assert.equal(rows.line(7).cells[0], "a7");
+  assert.ok(rows.isOld(7));
+  total.text = "b";
+  rows.renew();
+  rows.want(0, 50);
+  late[1]();
+  await settled();
+  assert.equal(rows.line(7).cells[0], "b7");
+  total.text = "stale";
+  late[0]();
+  await settled();
+  assert.equal(rows.line(7).cells[0], "b7");
+});
+
+test("of very many pages only those near the view are kept", async () => {
+  const { asked, fetch } = served({ now: 1_000_000, text: "" });
+  const rows = new Rows(fetch, () => {});
+  for (let page = 0; page < 100; page++) {
+    rows.want(page * PAGE, page * PAGE + 40);
+    await settled();
+  }
+  assert.equal(rows.line(0), undefined);
+  assert.ok(rows.line(99 * PAGE));
+  assert.equal(asked.length, 100);
+});
