@@ -177,6 +177,7 @@ export class Desk {
     switch (message.type) {
       case "sheet":
         this.sheet = opened(message);
+        this.outbox.reached(this.sheet.revision);
         this.preview = null;
         this.#tell("sheet", { ...whole(this.sheet), author: "", edit: "", notices: message.notices ?? [] });
         // the sheet first: what is sent again is answered upon it
@@ -186,6 +187,7 @@ export class Desk {
         if (!this.sheet) break;
         const { sheet, change } = changed(this.sheet, message);
         this.sheet = sheet;
+        this.outbox.reached(sheet.revision);
         this.#settle(change, message);
         break;
       }

@@ -19,6 +19,8 @@
 export class Outbox {
   /** @type {Edit[]} the first one is under way while connected */
   #queue = [];
+  /** @type {{edit: Edit, revision: number}[]} acknowledged, but not in the sheet as last shown */
+  #unseen = [];
   #connected = false;
 
   /** @param {(edit: Edit) => void} send */
@@ -65,6 +67,7 @@ export class Outbox {
   kept(id, revision) {
     const edit = this.#drop(id);
     if (!edit) return undefined;
+    this.#unseen.push({ edit, revision });
     for (const later of this.#queue) {
       if (isSamePlace(later, edit) || (edit.op === "add" && later.cell === edit.cell)) {
         later.seen = Math.max(later.seen ?? 0, revision);
@@ -93,12 +96,21 @@ export class Outbox {
   }
 
   /**
-   * The text at this place that the server has not acknowledged yet.
+   * The sheet has reached this revision. The acknowledgement of an edit comes before the sheet with it, and
+   * the sheet of an earlier edit may come between the two.
+   * @param {number} revision
+   */
+  reached(revision) {
+    this.#unseen = this.#unseen.filter((one) => one.revision > revision);
+  }
+
+  /**
+   * The text put at this place that the sheet does not show yet: on its way, or acknowledged meanwhile.
    * @param {string} cell
    * @param {string} at
    */
   pending(cell, at) {
-    return this.#queue.findLast((edit) => edit.op === "put" && edit.cell === cell && edit.at === at);
+    return [...this.#unseen.map((one) => one.edit), ...this.#queue].findLast((edit) => edit.op === "put" && edit.cell === cell && edit.at === at);
   }
 
   /** @param {string} id */

@@ -28,6 +28,19 @@ test("what is typed while an edit is under way becomes one edit, made upon the k
   assert.deepEqual(sent.map((edit) => [edit.id, edit.value, edit.seen]), [["a", "x", 4], ["b", "xyz", 9]]);
 });
 
+test("a text stays pending until the sheet shows it, also where an earlier sheet comes after its acknowledgement", () => {
+  const outbox = new Outbox(() => {});
+  outbox.connected();
+  outbox.take(put("a", "x"));
+  outbox.kept("a", 2);
+  outbox.take(put("b", "xy"));
+  outbox.kept("b", 3);
+  outbox.reached(2);
+  assert.equal(outbox.pending("c1", "/text").value, "xy");
+  outbox.reached(3);
+  assert.equal(outbox.pending("c1", "/text"), undefined);
+});
+
 test("an undo between two edits of one place keeps them apart", () => {
   const outbox = new Outbox(() => {});
   outbox.take(put("a", "x"));

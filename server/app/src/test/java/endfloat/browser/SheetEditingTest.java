@@ -80,6 +80,15 @@ class SheetEditingTest {
   }
 
   @Test
+  void typingGoesOnInOrderWhileTheSheetLagsBehindItsAcknowledgements() {
+    SheetWindow sheet = sheet().edit("c16").holdChanges();
+    sheet.type(" One").awaitKept().type(" two").awaitKept();
+    sheet.letOneChangeThrough().type(" three");
+    sheet.letAllChangesThrough().type(" four", Keys.ESCAPE).awaitKept();
+    browser.await(driver -> onDisk().contains(" One two three four"));
+  }
+
+  @Test
   void aReadingIsTakenWithItsDigitsAndEnterLeadsToTheNext() {
     SheetWindow sheet = sheet().take("c6", "0/0/0", "0.1350").awaitKept();
     assertEquals("0/1/0", browser.driver().switchTo().activeElement().getDomAttribute("data-key"));

@@ -10,12 +10,16 @@ import org.openqa.selenium.interactions.Actions;
 
 /** One browser window with a sheet in it, driven as a person would. */
 final class SheetWindow {
-  /** Lets a test cut the line of a page to its server and mend it, as a network does. */
+  /** Lets a test cut the line of a page to its server, mend it and slow it, as a network does. */
   private static final String LINE =
       "(() => {"
           + "  const Line = WebSocket;"
           + "  const lines = [];"
           + "  let held = null;"
+          + "  let parked = null;"
+          + "  window.holdChanges = () => { parked = []; };"
+          + "  window.letOneThrough = () => parked.shift()();"
+          + "  window.letAllThrough = () => { const all = parked; parked = null; all.forEach((one) => one()); };"
           + "  window.WebSocket = function (address) {"
           + "    if (held) {"
           + "      const dead = { readyState: 3, close() {} };"
@@ -24,6 +28,11 @@ final class SheetWindow {
           + "    }"
           + "    const line = new Line(address);"
           + "    lines.push(line);"
+          + "    line.addEventListener('message', (event) => {"
+          + "      if (!parked || JSON.parse(event.data).type !== 'changed') return;"
+          + "      event.stopImmediatePropagation();"
+          + "      parked.push(() => line.onmessage(event));"
+          + "    });"
           + "    return line;"
           + "  };"
           + "  window.cutLine = () => { held = []; lines.splice(0).forEach((line) => line.close()); };"
@@ -78,6 +87,25 @@ final class SheetWindow {
   SheetWindow mend() {
     front();
     browser.run("window.mendLine()");
+    return this;
+  }
+
+  /** Holds what the server says of changes, as a slow line does; acknowledgements come through. */
+  SheetWindow holdChanges() {
+    front();
+    browser.run("window.holdChanges()");
+    return this;
+  }
+
+  SheetWindow letOneChangeThrough() {
+    front();
+    browser.run("window.letOneThrough()");
+    return this;
+  }
+
+  SheetWindow letAllChangesThrough() {
+    front();
+    browser.run("window.letAllThrough()");
     return this;
   }
 
