@@ -71,8 +71,8 @@ export class Judgements {
       picture.replaceChildren(limit.strip ? fragment(limit.strip) : "");
     }
     const terms = [limit.field?.replaceAll("_", " "), limit.condition, limit.state].filter(Boolean).join(", ");
-    write(under, terms);
-    const told = [limit.authority || "engineer's own", limit.rule ? `rule: ${limit.rule}` : "", probability(limit)];
+    write(under, [terms, limit.authority || "engineer's own"].filter(Boolean).join("; "));
+    const told = [limit.rule ? `rule: ${limit.rule}` : "", probability(limit)];
     attribute(judged, "title", told.filter(Boolean).join("; "));
   }
 }

@@ -166,7 +166,6 @@ class Row {
     if (!before || before.name !== line.name || before.kind !== line.kind) {
       this.#name.replaceChildren(line.nameMath ? fragment(line.nameMath) : line.name ? nameMark(line.name) : el("span", { class: "un" }, WORDS[line.kind] ?? "line"), this.#unit);
     }
-    write(this.#unit, line.kind === "limit" ? "limit" : (line.unit ?? ""));
     // An input says where its value is from; the value itself stands in the result column.
     const formula = line.kind === "input" && line.given ? "" : (line.formula ?? "");
     if (this.#set !== formula) {
@@ -188,6 +187,8 @@ class Row {
 
   figure() {
     const figure = this.#line.figure ? this.page.desk.figure(this.#line.figure) : undefined;
+    // the unit that the value is shown in, which on a sheet of the other system is not the one declared
+    write(this.#unit, this.#line.kind === "limit" ? "limit" : figure?.unit || this.#line.unit || "");
     this.#putIn(figure);
     const wrong = this.#problems.find((problem) => problem.severity === "ERROR") ?? (figure?.state === "error" ? figure.error : undefined);
     const hints = this.#problems.filter((problem) => problem.severity !== "ERROR");

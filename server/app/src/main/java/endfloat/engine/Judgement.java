@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param station labels of the element that is judged; empty where the value has none
  * @param low lower limit [SI]; NaN for none
  * @param high upper limit [SI]; NaN for none
+ * @param lowTyped digits of the lower limit as typed, in whatever unit; empty where it was worked
+ *     out
+ * @param highTyped digits of the upper limit as typed
  * @param unit in which the limit was typed, if in any
  * @param authority document and place; empty for the engineer's own
  * @param condition such as hot or cold
@@ -28,6 +31,8 @@ public record Judgement(
     Map<String, String> station,
     double low,
     double high,
+    String lowTyped,
+    String highTyped,
     Optional<Unit> unit,
     String authority,
     String condition,
@@ -37,7 +42,8 @@ public record Judgement(
     double probability,
     String comment) {
 
-  Judgement movedBy(int lines) {
+  /** The same, lines further down, its digits as they are typed now. */
+  Judgement standing(int lines, String typedLow, String typedHigh) {
     return new Judgement(
         clause,
         line + lines,
@@ -45,6 +51,8 @@ public record Judgement(
         station,
         low,
         high,
+        typedLow,
+        typedHigh,
         unit,
         authority,
         condition,

@@ -55,7 +55,12 @@ final class LimitNode extends LineNode {
 
   /** One for each element of a series, else one; none while it cannot be judged. */
   List<Judgement> judgements() {
-    return judgements.stream().map(j -> j.movedBy(offset())).toList();
+    if (judgements.isEmpty()) {
+      return judgements;
+    }
+    String typedLow = LimitDigits.of(limit().low(), this);
+    String typedHigh = LimitDigits.of(limit().high(), this);
+    return judgements.stream().map(j -> j.standing(offset(), typedLow, typedHigh)).toList();
   }
 
   @Override
@@ -117,6 +122,8 @@ final class LimitNode extends LineNode {
         station,
         least == null ? Double.NaN : least.si(),
         most == null ? Double.NaN : most.si(),
+        "",
+        "",
         unitTyped,
         limit().authority(),
         limit().notes().getOrDefault("condition", ""),

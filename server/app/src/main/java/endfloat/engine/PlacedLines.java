@@ -1,8 +1,6 @@
 package endfloat.engine;
 
 import endfloat.engine.ValueGraph.PlacedLine;
-import endfloat.working.Expression;
-import endfloat.working.Line;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,33 +39,10 @@ public final class PlacedLines {
     return places;
   }
 
-  /** Digits of a lower limit as they were typed: 0.10 stays 0.10; empty where it is no number. */
-  public Optional<String> low(String clause, int line) {
-    return limit(clause, line).flatMap(Line.Limit::low).flatMap(PlacedLines::digits);
-  }
-
-  /** Digits of an upper limit. */
-  public Optional<String> high(String clause, int line) {
-    return limit(clause, line).flatMap(Line.Limit::high).flatMap(PlacedLines::digits);
-  }
-
   /** The limits of a new part that a figure of a schedule is only compared with. */
   public Optional<Judgement> asNew(String figure) {
     return figure.indexOf('.') < 0
         ? Optional.empty()
         : graph.comparisons(figure).stream().filter(one -> one.state().equals("new")).findFirst();
-  }
-
-  private Optional<Line.Limit> limit(String clause, int line) {
-    return at(clause, line)
-        .map(PlacedLine::line)
-        .filter(Line.Limit.class::isInstance)
-        .map(Line.Limit.class::cast);
-  }
-
-  private static Optional<String> digits(Expression expression) {
-    return expression instanceof Expression.Literal literal
-        ? Optional.of(literal.digits())
-        : Optional.empty();
   }
 }

@@ -113,8 +113,8 @@ public record SheetOfLines(
     return declared.isPresent()
         ? declared.get()
         : element
-            .map(e -> Shown.unit(e.unit(), Shown.kind(figure, e), settings))
-            .orElseGet(() -> Shown.unit(figure.unit(), figure.kind(), settings));
+            .map(e -> FigureUnit.of(e.unit(), Shown.kind(figure, e), settings))
+            .orElseGet(() -> FigureUnit.of(figure.unit(), figure.kind(), settings));
   }
 
   private static Result result(

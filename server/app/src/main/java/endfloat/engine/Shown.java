@@ -2,8 +2,6 @@ package endfloat.engine;
 
 import endfloat.units.ShortestDecimal;
 import endfloat.units.Unit;
-import endfloat.units.UnitPreference;
-import endfloat.units.UnitTable;
 import endfloat.working.Kind;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -43,7 +41,7 @@ public record Shown(String value, String unit, String uncertainty) {
               scalar.si(),
               figure.standardUncertainty(),
               figure.unit(),
-              figure.kind(),
+              FigureUnit.of(figure, settings),
               figure.typed(),
               figure.typedUncertainty(),
               settings));
@@ -61,7 +59,7 @@ public record Shown(String value, String unit, String uncertainty) {
             scalar.si(),
             element.standardUncertainty(),
             element.unit(),
-            kind(figure, element),
+            FigureUnit.of(figure, element, settings),
             element.typed(),
             Optional.empty(),
             settings));
@@ -92,11 +90,10 @@ public record Shown(String value, String unit, String uncertainty) {
       double si,
       double u,
       Optional<Unit> declared,
-      Optional<Kind> kind,
+      Unit unit,
       Optional<String> typed,
       Optional<String> typedUncertainty,
       GraphSettings settings) {
-    Unit unit = unit(declared, kind, settings);
     double expanded = settings.coverage() * u;
     if (!declared.filter(unit::equals).isPresent()) {
       return number(si, expanded, unit, Optional.empty());
@@ -111,20 +108,6 @@ public record Shown(String value, String unit, String uncertainty) {
   private static boolean says(String typed, double expanded, Unit unit) {
     return typed.matches("[0-9.]+(?:[eE][-+]?[0-9]+)?")
         && Math.abs(unit.interval().toSi(typed) - expanded) <= SAME * expanded;
-  }
-
-  /** The unit in which a figure is shown on a sheet with these settings. */
-  public static Unit unit(Optional<Unit> declared, Optional<Kind> kind, GraphSettings settings) {
-    if (declared.isPresent()) {
-      return UnitPreference.shown(declared.get(), settings.units());
-    }
-    if (kind.isPresent() && kind.get() instanceof Kind.Temperature) {
-      return UnitPreference.temperature(settings.units());
-    }
-    if (kind.isPresent() && kind.get() instanceof Kind.Quantity quantity) {
-      return UnitPreference.of(quantity.dimension(), settings.units());
-    }
-    return UnitTable.find("1");
   }
 
   /**
@@ -196,7 +179,7 @@ public record Shown(String value, String unit, String uncertainty) {
   }
 
   /** {@code 23.0e-6} as typed, with its power of ten as print has it. */
-  private static String power(String typed) {
+  static String power(String typed) {
     int e = Math.max(typed.indexOf('e'), typed.indexOf('E'));
     String digits = (e < 0 ? typed : typed.substring(0, e)).replace("-", MINUS);
     if (e < 0) {

@@ -129,6 +129,12 @@ final class Wiring {
     if (old.giving() != null) {
       old.giving().replaceGiver(old, fresh);
       touchWatchers(old.giving());
+      for (Node reader : old.giving().readers()) {
+        if (reader instanceof LimitNode) {
+          // it is printed with the digits that are typed here
+          changes.moved(reader);
+        }
+      }
     }
     for (Slot read : old.reads()) {
       read.removeReader(old);

@@ -1,9 +1,10 @@
 package endfloat.picture;
 
 import endfloat.engine.Figure;
+import endfloat.engine.FigureUnit;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
-import endfloat.engine.PlacedLines;
+import endfloat.engine.LimitShown;
 import endfloat.engine.Question;
 import endfloat.engine.QuestionRefusedException;
 import endfloat.engine.Shown;
@@ -40,8 +41,8 @@ final class AgainstChart {
     this.settings = graph.settings();
     this.asked = Question.of(graph, "/of", clause.of());
     this.sweep = Sweep.of(asked, "/input", clause.input());
-    this.unit = Shown.unit(asked.unit(), Optional.of(asked.kind()), settings);
-    this.inputUnit = Shown.unit(sweep.inputUnit(), sweep.inputKind(), settings);
+    this.unit = FigureUnit.of(asked, settings);
+    this.inputUnit = FigureUnit.of(sweep.inputUnit(), sweep.inputKind(), settings);
   }
 
   ChartPicture.Drawn drawn() {
@@ -141,28 +142,22 @@ final class AgainstChart {
   }
 
   private List<Edge> edges() {
-    PlacedLines lines = new PlacedLines(graph);
     List<Edge> edges = new ArrayList<>();
     List<Judgement> limits = sweep.limits();
     if (limits.size() < asked.judgements().size()) {
       notes.add("A limit that moves with " + sweep.name() + " is not drawn.");
     }
     for (Judgement limit : limits) {
-      boolean asTyped = limit.unit().filter(unit::equals).isPresent();
-      double width = unit.interval().fromSi(limit.high() - limit.low());
+      LimitShown ends = LimitShown.of(limit, unit);
       String of = limit.condition().isEmpty() ? "" : ", " + limit.condition();
       if (!Double.isNaN(limit.low())) {
-        String text =
-            (asTyped ? lines.low(limit.clause(), limit.line()) : Optional.<String>empty())
-                .orElseGet(() -> LimitNumber.text(unit.fromSi(limit.low()), width));
+        String text = ends.low();
         edges.add(
             new Edge(
                 unit.fromSi(limit.low()), limit.low(), text, "lower limit " + text + of, false));
       }
       if (!Double.isNaN(limit.high())) {
-        String text =
-            (asTyped ? lines.high(limit.clause(), limit.line()) : Optional.<String>empty())
-                .orElseGet(() -> LimitNumber.text(unit.fromSi(limit.high()), width));
+        String text = ends.high();
         edges.add(
             new Edge(
                 unit.fromSi(limit.high()), limit.high(), text, "upper limit " + text + of, true));

@@ -1,6 +1,7 @@
 package endfloat.picture;
 
 import endfloat.engine.Figure;
+import endfloat.engine.FigureUnit;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Question;
 import endfloat.engine.Shown;
@@ -49,7 +50,7 @@ final class RoundChart {
           "/of", "These are no readings with stations.", "Name a reading that has an axis.");
     }
     this.series = read;
-    this.unit = Shown.unit(asked.unit(), Optional.of(kind.element()), settings);
+    this.unit = FigureUnit.of(asked, settings);
     this.axis = axis();
     angles();
     if (series.size() < 4) {

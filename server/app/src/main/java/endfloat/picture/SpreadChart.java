@@ -1,6 +1,7 @@
 package endfloat.picture;
 
 import endfloat.engine.Correlations;
+import endfloat.engine.FigureUnit;
 import endfloat.engine.Gradient;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Question;
@@ -15,7 +16,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** What the uncertainty of a value comes from: a bar a root, the greatest first. */
 final class SpreadChart {
@@ -46,7 +46,7 @@ final class SpreadChart {
     this.settings = graph.settings();
     Question asked = Question.of(graph, "/of", clause.of());
     Value.Scalar number = asked.number();
-    this.unit = Shown.unit(asked.unit(), Optional.of(asked.kind()), settings);
+    this.unit = FigureUnit.of(asked, settings);
     this.value = number.si();
     this.u = graph.standardUncertainty(number);
     if (u == 0) {

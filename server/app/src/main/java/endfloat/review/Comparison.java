@@ -1,6 +1,7 @@
 package endfloat.review;
 
 import endfloat.engine.Figure;
+import endfloat.engine.FigureUnit;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
 import endfloat.engine.RecordGraph;
@@ -103,10 +104,9 @@ public record Comparison(
 
     /** Its unit on a sheet. */
     public Unit unit(GraphSettings settings) {
-      return Shown.unit(
-          element.map(Figure.Element::unit).orElse(figure.unit()),
-          ComparedFigures.kind(this),
-          settings);
+      return element.isPresent()
+          ? FigureUnit.of(figure, element.get(), settings)
+          : FigureUnit.of(figure, settings);
     }
   }
 

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Figure;
+import endfloat.engine.FigureUnit;
 import endfloat.engine.GraphSettings;
-import endfloat.engine.Shown;
 import endfloat.engine.Value;
 import endfloat.engine.Verdict;
 import endfloat.units.Unit;
@@ -51,7 +51,8 @@ public final class FigureNumbers {
 
   /** In the units that a sheet with these settings shows. */
   public static FigureNumbers asShown(GraphSettings settings) {
-    return new FigureNumbers((unit, kind) -> Shown.unit(unit, Optional.of(kind), settings), false);
+    return new FigureNumbers(
+        (unit, kind) -> FigureUnit.of(unit, Optional.of(kind), settings), false);
   }
 
   /** The entries of a figure; none where it has no value, or is a part built for a calculation. */

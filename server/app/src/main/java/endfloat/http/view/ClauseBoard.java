@@ -3,7 +3,6 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.CauseSizes;
 import endfloat.engine.ClauseProblem;
-import endfloat.engine.PlacedLines;
 import endfloat.engine.ValueGraph;
 import endfloat.picture.ChartPicture;
 import endfloat.record.Cell;
@@ -29,11 +28,9 @@ record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems, Set<
     this(view, problems, Set.of());
   }
 
-  static ClauseBoard of(
-      Cell cell, InvestigationRecord record, ValueGraph graph, PlacedLines lines) {
+  static ClauseBoard of(Cell cell, InvestigationRecord record, ValueGraph graph) {
     return switch (cell.kind()) {
-      case "fits" ->
-          new ClauseBoard(Optional.of(new FitViews(record, graph, lines).of(cell)), List.of());
+      case "fits" -> new ClauseBoard(Optional.of(new FitViews(record, graph).of(cell)), List.of());
       case "causes" -> {
         CauseSizes sizes = CauseSizes.of(cell, graph);
         yield new ClauseBoard(Optional.of(CauseViews.of(sizes)), sizes.problems());

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.ClauseProblem;
 import endfloat.engine.Figure;
 import endfloat.engine.Judgement;
-import endfloat.engine.PlacedLines;
 import endfloat.engine.ValueGraph;
 import endfloat.engine.Verdict;
 import endfloat.record.Cell;
@@ -63,12 +62,11 @@ record ClauseHead(
       }
     }
     Map<String, ClauseHead> heads = new LinkedHashMap<>();
-    PlacedLines lines = new PlacedLines(graph);
     for (Cell cell : record.cells()) {
       if (!clauses.contains(cell.id())) {
         continue;
       }
-      ClauseBoard board = ClauseBoard.of(cell, record, graph, lines);
+      ClauseBoard board = ClauseBoard.of(cell, record, graph);
       List<ClauseProblem> problems = new ArrayList<>(graph.problems(cell.id()));
       problems.addAll(board.problems());
       boolean wrong =

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
-import endfloat.engine.PlacedLines;
 import endfloat.engine.Shown;
 import endfloat.engine.Value;
 import endfloat.engine.Verdict;
@@ -22,7 +21,7 @@ public final class ComparisonView {
 
   private ComparisonView(Comparison comparison) {
     this.settings = comparison.right().graph().settings();
-    this.limits = new LimitViews(settings, new PlacedLines(comparison.right().graph()));
+    this.limits = new LimitViews(settings);
   }
 
   /** All of it. */

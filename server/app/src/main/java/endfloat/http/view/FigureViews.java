@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Figure;
+import endfloat.engine.FigureUnit;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
 import endfloat.engine.PlacedLines;
@@ -34,7 +35,7 @@ final class FigureViews {
   FigureViews(GraphSettings settings, PlacedLines lines) {
     this.settings = settings;
     this.lines = lines;
-    this.limits = new LimitViews(settings, lines);
+    this.limits = new LimitViews(settings);
   }
 
   ObjectNode view(Figure figure) {
@@ -125,10 +126,7 @@ final class FigureViews {
       shown(shown, view);
       LimitViews.Judged judged =
           new LimitViews.Judged(
-              figure.si(),
-              figure.standardUncertainty(),
-              Shown.unit(figure.unit(), figure.kind(), settings),
-              shown);
+              figure.si(), figure.standardUncertainty(), FigureUnit.of(figure, settings), shown);
       limits(figure.name(), figure.judgements(), judged, true, view);
     } else if (value instanceof Value.Series || value instanceof Value.Fields) {
       elements(figure, view);
@@ -186,7 +184,7 @@ final class FigureViews {
           new LimitViews.Judged(
               scalar.si(),
               element.standardUncertainty(),
-              Shown.unit(element.unit(), elementKind(figure, element), settings),
+              FigureUnit.of(figure, element, settings),
               shown.get());
       limits(figure.name(), element.judgements(), judged, drawn, view);
     } else if (element.value() instanceof Value.Series series) {
@@ -199,10 +197,7 @@ final class FigureViews {
 
   /** A list among the results of a calculation: written out where it is short. */
   private void listed(Figure figure, Figure.Element element, Value.Series series, ObjectNode view) {
-    Optional<Kind> kind =
-        elementKind(figure, element)
-            .map(one -> one instanceof Kind.Series inner ? inner.element() : one);
-    Unit unit = Shown.unit(element.unit(), kind, settings);
+    Unit unit = FigureUnit.of(figure, element, settings);
     boolean numbers = series.elements().stream().allMatch(Value.Scalar.class::isInstance);
     if (!numbers || series.size() == 0 || series.size() > SHORT) {
       view.put("value", series.size() + " values");
@@ -214,18 +209,6 @@ final class FigureViews {
             .map(one -> Shown.expanded(((Value.Scalar) one).si(), 0, unit).value())
             .collect(Collectors.joining(", ")));
     view.put("unit", unit.print().equals("1") ? "" : unit.print());
-  }
-
-  private static Optional<Kind> elementKind(Figure figure, Figure.Element element) {
-    return figure
-        .kind()
-        .map(
-            kind ->
-                kind instanceof Kind.Series series
-                    ? series.element()
-                    : kind instanceof Kind.Fields fields
-                        ? fields.fields().get(element.field())
-                        : kind);
   }
 
   /** A series in one cell: its values where there are few, else how many there are. */

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Figure;
+import endfloat.engine.FigureUnit;
 import endfloat.engine.FitSchedule;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
-import endfloat.engine.PlacedLines;
-import endfloat.engine.Shown;
+import endfloat.engine.LimitShown;
 import endfloat.engine.ValueGraph;
 import endfloat.engine.Verdict;
 import endfloat.record.Cell;
@@ -23,12 +23,10 @@ import java.util.stream.Collectors;
 final class FitViews {
   private final InvestigationRecord record;
   private final ValueGraph graph;
-  private final PlacedLines lines;
 
-  FitViews(InvestigationRecord record, ValueGraph graph, PlacedLines lines) {
+  FitViews(InvestigationRecord record, ValueGraph graph) {
     this.record = record;
     this.graph = graph;
-    this.lines = lines;
   }
 
   /** {@code {rows: [{figure, new, worn, standing, advice, sizes: [...]}]}}. */
@@ -57,7 +55,7 @@ final class FitViews {
       return;
     }
     GraphSettings settings = graph.source().settings();
-    Unit unit = Shown.unit(figure.get().unit(), single(figure.get()), settings);
+    Unit unit = FigureUnit.of(figure.get(), settings);
     asNew.ifPresent(limits -> into.set("new", ends(limits, unit)));
     for (Judgement deciding : figure.get().judgements()) {
       into.set(deciding.state().equals("new") ? "new" : "worn", ends(deciding, unit));
@@ -70,21 +68,13 @@ final class FitViews {
     }
   }
 
-  private static Optional<endfloat.working.Kind> single(Figure figure) {
-    return figure
-        .kind()
-        .map(kind -> kind instanceof endfloat.working.Kind.Series series ? series.element() : kind);
-  }
-
-  private ObjectNode ends(Judgement limit, Unit unit) {
-    boolean asTyped = limit.unit().filter(unit::equals).isPresent();
-    ObjectNode ends = JsonNodeFactory.instance.objectNode();
-    Optional<String> low = asTyped ? lines.low(limit.clause(), limit.line()) : Optional.empty();
-    Optional<String> high = asTyped ? lines.high(limit.clause(), limit.line()) : Optional.empty();
-    double width = unit.interval().fromSi(limit.high() - limit.low());
-    ends.put("low", LimitViews.text(limit.low(), width, unit, low));
-    ends.put("high", LimitViews.text(limit.high(), width, unit, high));
-    return ends.put("unit", unit.print().equals("1") ? "" : unit.print());
+  private static ObjectNode ends(Judgement limit, Unit unit) {
+    LimitShown ends = LimitShown.of(limit, unit);
+    return JsonNodeFactory.instance
+        .objectNode()
+        .put("low", ends.low())
+        .put("high", ends.high())
+        .put("unit", ends.unit());
   }
 
   private String advice(FitSchedule.Standing standing) {

@@ -5,10 +5,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.DecisionRule;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
-import endfloat.engine.PlacedLines;
+import endfloat.engine.LimitShown;
 import endfloat.engine.Shown;
 import endfloat.engine.Verdict;
-import endfloat.picture.LimitNumber;
 import endfloat.picture.LimitStrip;
 import endfloat.units.Unit;
 import java.util.Locale;
@@ -17,11 +16,9 @@ import java.util.Optional;
 /** A limit with its verdict, and the strip that shows the value between its limits. */
 final class LimitViews {
   private final GraphSettings settings;
-  private final PlacedLines lines;
 
-  LimitViews(GraphSettings settings, PlacedLines lines) {
+  LimitViews(GraphSettings settings) {
     this.settings = settings;
-    this.lines = lines;
   }
 
   /**
@@ -40,11 +37,8 @@ final class LimitViews {
    */
   ObjectNode view(Judgement limit, Judged judged, boolean drawn, Optional<Judgement> asNew) {
     ObjectNode view = JsonNodeFactory.instance.objectNode();
-    boolean asTyped = limit.unit().filter(judged.unit()::equals).isPresent();
-    double width = judged.unit().interval().fromSi(limit.high() - limit.low());
-    String low = text(limit.low(), width, judged.unit(), typed(asTyped, limit, true));
-    String high = text(limit.high(), width, judged.unit(), typed(asTyped, limit, false));
-    view.put("low", low).put("high", high).put("unit", judged.shown().unit());
+    LimitShown ends = LimitShown.of(limit, judged.unit());
+    view.put("low", ends.low()).put("high", ends.high()).put("unit", ends.unit());
     view.put("authority", limit.authority()).put("condition", limit.condition());
     view.put("state", limit.state()).put("rule", limit.rule().word());
     view.put("verdict", limit.verdict().word());
@@ -54,7 +48,7 @@ final class LimitViews {
       view.put("field", limit.field());
     }
     if (drawn) {
-      view.put("strip", strip(limit, judged, low, high, asNew).svg());
+      view.put("strip", strip(limit, judged, ends, asNew).svg());
     }
     return view;
   }
@@ -66,34 +60,19 @@ final class LimitViews {
    * @param verdictBefore on the same limit
    */
   String moved(Judgement limit, Judged judged, double before, Verdict verdictBefore) {
-    boolean asTyped = limit.unit().filter(judged.unit()::equals).isPresent();
-    double width = judged.unit().interval().fromSi(limit.high() - limit.low());
-    String low = text(limit.low(), width, judged.unit(), typed(asTyped, limit, true));
-    String high = text(limit.high(), width, judged.unit(), typed(asTyped, limit, false));
-    return strip(limit, judged, low, high, Optional.empty())
+    LimitShown ends = LimitShown.of(limit, judged.unit());
+    return strip(limit, judged, ends, Optional.empty())
         .svgFrom(judged.unit().fromSi(before), mark(verdictBefore));
   }
 
-  private Optional<String> typed(boolean asTyped, Judgement limit, boolean low) {
-    if (!asTyped) {
-      return Optional.empty();
-    }
-    return low ? lines.low(limit.clause(), limit.line()) : lines.high(limit.clause(), limit.line());
-  }
-
-  /** A limit in a unit, as typed where it was typed in it; empty for an end that is not given. */
-  static String text(double si, double width, Unit unit, Optional<String> typed) {
-    return Double.isNaN(si) ? "" : typed.orElseGet(() -> LimitNumber.text(unit.fromSi(si), width));
-  }
-
   private LimitStrip strip(
-      Judgement limit, Judged judged, String low, String high, Optional<Judgement> asNew) {
+      Judgement limit, Judged judged, LimitShown ends, Optional<Judgement> asNew) {
     double expanded = Math.abs(judged.unit().interval().fromSi(settings.coverage() * judged.u()));
     return new LimitStrip(
         judged.unit().fromSi(judged.si()),
         expanded,
-        end(limit.low(), judged.unit(), low),
-        end(limit.high(), judged.unit(), high),
+        end(limit.low(), judged.unit(), ends.low()),
+        end(limit.high(), judged.unit(), ends.high()),
         limit.rule() == DecisionRule.GUARDED ? expanded : 0,
         mark(limit.verdict()),
         judged.shown().text(),
