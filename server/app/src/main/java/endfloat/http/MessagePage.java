@@ -1,5 +1,7 @@
 package endfloat.http;
 
+import endfloat.working.typeset.XmlText;
+
 /** A page that holds one message and needs nothing else, not even the style sheet. */
 final class MessagePage {
   private MessagePage() {}
@@ -22,14 +24,7 @@ final class MessagePage {
         </main>
         """
         .replace("{nonce}", nonce)
-        .replace("{message}", escaped(message))
-        .replace("{wayOut}", escaped(wayOut));
-  }
-
-  static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
+        .replace("{message}", XmlText.escaped(message))
+        .replace("{wayOut}", XmlText.escaped(wayOut));
   }
 }

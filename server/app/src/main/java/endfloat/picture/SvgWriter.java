@@ -1,5 +1,6 @@
 package endfloat.picture;
 
+import endfloat.working.typeset.XmlText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;
@@ -60,7 +61,7 @@ public final class SvgWriter {
 
   public SvgWriter text(String className, double x, double y, Anchor anchor, String text) {
     start("text", className, Map.of("x", number(x), "y", number(y), "text-anchor", word(anchor)));
-    out.append('>').append(escaped(text)).append("</text>");
+    out.append('>').append(XmlText.escaped(text)).append("</text>");
     return this;
   }
 
@@ -106,7 +107,7 @@ public final class SvgWriter {
   }
 
   private void attribute(String name, String value) {
-    out.append(' ').append(name).append("=\"").append(escaped(value)).append('"');
+    out.append(' ').append(name).append("=\"").append(XmlText.escaped(value)).append('"');
   }
 
   private static String word(Anchor anchor) {
@@ -124,33 +125,5 @@ public final class SvgWriter {
     }
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-  }
-
-  /** Text for XML, in an element or a quoted attribute; what XML cannot hold becomes U+FFFD. */
-  static String escaped(String text) {
-    StringBuilder safe = new StringBuilder(text.length() + 16);
-    text.codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(isXml(c) ? c : 0xFFFD);
-              }
-            });
-    return safe.toString();
-  }
-
-  /** Char of XML 1.0 (fifth edition), production 2. */
-  private static boolean isXml(int c) {
-    return c == '\t'
-        || c == '\n'
-        || c == '\r'
-        || (c >= 0x20 && c <= 0xD7FF)
-        || (c >= 0xE000 && c <= 0xFFFD)
-        || c >= 0x10000;
   }
 }

@@ -1,5 +1,6 @@
 package endfloat.report;
 
+import endfloat.working.typeset.XmlText;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
@@ -46,7 +47,7 @@ final class Markup {
   }
 
   Markup text(String text) {
-    out.append(escaped(text));
+    out.append(XmlText.escaped(text));
     return this;
   }
 
@@ -69,33 +70,8 @@ final class Markup {
     for (int i = 0; i < attributes.length; i += 2) {
       if (attributes[i + 1] != null) {
         out.append(' ').append(attributes[i]).append("=\"");
-        out.append(escaped(attributes[i + 1])).append('"');
+        out.append(XmlText.escaped(attributes[i + 1])).append('"');
       }
     }
-  }
-
-  /** A text for an element or a quoted attribute; what XML cannot hold becomes U+FFFD. */
-  static String escaped(String text) {
-    StringBuilder safe = new StringBuilder(text.length() + 16);
-    text.codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                default -> safe.appendCodePoint(isOfXml(c) ? c : 0xFFFD);
-              }
-            });
-    return safe.toString();
-  }
-
-  private static boolean isOfXml(int c) {
-    return c == '\t'
-        || c == '\n'
-        || (c >= 0x20 && c <= 0xD7FF)
-        || (c >= 0xE000 && c <= 0xFFFD)
-        || c >= 0x10000;
   }
 }

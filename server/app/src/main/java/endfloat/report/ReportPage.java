@@ -1,6 +1,7 @@
 package endfloat.report;
 
 import endfloat.record.TitleBlock;
+import endfloat.working.typeset.XmlText;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -41,7 +42,7 @@ public final class ReportPage {
         + "<meta http-equiv=\"Content-Security-Policy\" content=\""
         + POLICY
         + "\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>"
-        + Markup.escaped(joined(" ", "Report", number))
+        + XmlText.escaped(joined(" ", "Report", number))
         + "</title>\n<style>\n"
         + PageLook.css(paper, number, engine)
         + "</style>\n</head>\n<body>\n"

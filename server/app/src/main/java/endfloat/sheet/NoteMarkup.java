@@ -1,5 +1,6 @@
 package endfloat.sheet;
 
+import endfloat.working.typeset.XmlText;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,7 +61,7 @@ public final class NoteMarkup {
       return renderer.render(PARSER.parse(text));
     } catch (StackOverflowError e) {
       // Thousands of nested quotation marks: show what was typed.
-      return "<p>" + escaped(text) + "</p>\n";
+      return "<p>" + XmlText.escaped(text) + "</p>\n";
     }
   }
 
@@ -69,13 +70,6 @@ public final class NoteMarkup {
       attributes.put("rel", "noopener noreferrer nofollow");
       attributes.put("target", "_blank");
     }
-  }
-
-  static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
   }
 
   /** Draws references, headings below those of the sheet, and pictures as their description. */

@@ -121,7 +121,7 @@ final class CompletionPlace {
     if (call != null && (last == WorkingGrammar.OPEN || last == WorkingGrammar.COMMA)) {
       all.addAll(options.arguments(call.function(), call.given(), call.position()));
     }
-    if (endsOperand(last)) {
+    if (Syntax.endsOperand(last)) {
       all.addAll(options.words(List.of("then", "else", "and", "or", "for", "between")));
       return all;
     }
@@ -130,19 +130,6 @@ final class CompletionPlace {
     all.addAll(
         options.words(last == WorkingGrammar.EQUAL ? List.of("if", "solve") : List.of("not")));
     return all;
-  }
-
-  private static boolean endsOperand(int type) {
-    return switch (type) {
-      case WorkingGrammar.NUMBER,
-          WorkingGrammar.UNIT,
-          WorkingGrammar.NAME,
-          WorkingGrammar.TEXT,
-          WorkingGrammar.CLOSE,
-          WorkingGrammar.LIST_CLOSE ->
-          true;
-      default -> false;
-    };
   }
 
   /**

@@ -48,7 +48,7 @@ final class Nesting {
       }
       case WorkingGrammar.POWER, WorkingGrammar.NOT -> prefixes++;
       case WorkingGrammar.PLUS, WorkingGrammar.MINUS -> {
-        if (endsOperand(before)) {
+        if (Syntax.endsOperand(before)) {
           prefixes = 0;
         } else {
           prefixes++;
@@ -78,18 +78,5 @@ final class Nesting {
           "This line has more than " + MOST_TERMS + " terms",
           "Share it out over several lines, or put the values into a table");
     }
-  }
-
-  private static boolean endsOperand(int type) {
-    return switch (type) {
-      case WorkingGrammar.NUMBER,
-          WorkingGrammar.UNIT,
-          WorkingGrammar.NAME,
-          WorkingGrammar.TEXT,
-          WorkingGrammar.CLOSE,
-          WorkingGrammar.LIST_CLOSE ->
-          true;
-      default -> false;
-    };
   }
 }

@@ -266,7 +266,8 @@ final class Syntax {
     return -1;
   }
 
-  private static boolean endsOperand(int type) {
+  /** Whether an operand may end with this token. */
+  static boolean endsOperand(int type) {
     return switch (type) {
       case WorkingGrammar.NUMBER,
           WorkingGrammar.UNIT,

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import endfloat.picture.SvgWriter.Anchor;
+import endfloat.working.typeset.XmlText;
 import java.io.StringReader;
 import java.util.Locale;
 import java.util.Map;
@@ -47,8 +48,8 @@ class SvgWriterTest {
 
   @Test
   void markupInATextIsEscaped() {
-    assertEquals("&lt;b a=&quot;&#39;&amp;&quot;&gt;", SvgWriter.escaped("<b a=\"'&\">"));
-    assertEquals("\uFFFD \uFFFD", SvgWriter.escaped("\u0000 \uFFFF"));
+    assertEquals("&lt;b a=&quot;&#39;&amp;&quot;&gt;", XmlText.escaped("<b a=\"'&\">"));
+    assertEquals("\uFFFD \uFFFD", XmlText.escaped("\u0000 \uFFFF"));
   }
 
   @Test

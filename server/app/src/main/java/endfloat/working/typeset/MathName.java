@@ -72,7 +72,7 @@ record MathName(String base, List<String> below) {
     String set =
         base.codePointCount(0, base.length()) == 1 && isGreek(base.charAt(0))
             ? Markup.upright(base)
-            : "<mi>" + Markup.escaped(base) + "</mi>";
+            : "<mi>" + XmlText.escaped(base) + "</mi>";
     if (below.isEmpty()) {
       return set;
     }
@@ -86,10 +86,10 @@ record MathName(String base, List<String> below) {
   }
 
   String html() {
-    String set = Markup.escaped(base);
+    String set = XmlText.escaped(base);
     return below.isEmpty()
         ? set
-        : set + "<sub>" + Markup.escaped(String.join(" ", below)) + "</sub>";
+        : set + "<sub>" + XmlText.escaped(String.join(" ", below)) + "</sub>";
   }
 
   /** The words of a name, for those who hear it. */

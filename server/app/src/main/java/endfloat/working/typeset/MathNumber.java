@@ -41,7 +41,7 @@ final class MathNumber {
   }
 
   private static String number(String digits) {
-    return "<mn>" + Markup.escaped(digits.replace('-', '\u2212')) + "</mn>";
+    return "<mn>" + XmlText.escaped(digits.replace('-', '\u2212')) + "</mn>";
   }
 
   private static String unit(String unit) {

@@ -52,7 +52,7 @@ public final class Typeset {
   }
 
   private static String wrapped(String inner, String spoken) {
-    String said = Markup.escaped(spoken);
+    String said = XmlText.escaped(spoken);
     return "<math alttext=\"" + said + "\" aria-label=\"" + said + "\">" + inner + "</math>";
   }
 
