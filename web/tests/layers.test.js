@@ -22,19 +22,18 @@ test("no module writes a style or runs text as code: the content policy forbids 
   }
 });
 
-for (const page of readdirSync(web).filter((name) => name.endsWith(".html")).map((name) => name.slice(0, -".html".length))) {
-  test(`${page}.html asks at once for every module that it needs at the start`, () => {
-    const html = source(`${page}.html`);
-    const entry = html.match(/<script type="module" src="\/([^"]+)">/)[1];
-    const needed = new Set();
-    const visit = (path) => {
-      if (needed.has(path)) return;
-      needed.add(path);
-      imports(path).forEach(visit);
-    };
-    visit(entry);
-    needed.delete(entry);
-    const asked = [...html.matchAll(/<link rel="modulepreload" href="\/([^"]+)">/g)].map(([, path]) => path);
-    assert.deepEqual(asked.sort(), [...needed].sort());
-  });
-}
+test("every import at the start is written so that the server finds it and asks for the module at once", () => {
+  for (const path of [...files("state/"), ...files("view/")]) {
+    const written = [...code(path).matchAll(/\b(?:import|from) "(\.[^"]+)"/g)].map(([, to]) => new URL(to, new URL(path, web)).pathname.slice(web.pathname.length));
+    assert.deepEqual(imports(path), written, path);
+  }
+});
+
+test("what a page says of itself names style sheets and a module that are there", () => {
+  for (const page of readdirSync(web).filter((name) => name.endsWith(".html") && name !== "page.html")) {
+    const words = Object.fromEntries([...source(page).split("-->")[0].matchAll(/^([a-z-]+): (.*)$/gm)].map(([, key, value]) => [key, value]));
+    for (const key of ["title", "module", "skip", "foot"]) assert.ok(words[key], `${page} has no ${key}`);
+    for (const style of words.styles.split(" ")) assert.ok(source(`css/${style}.css`), page);
+    assert.ok(source(`view/${words.module}.js`), page);
+  }
+});

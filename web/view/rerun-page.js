@@ -1,4 +1,5 @@
 import { el, write } from "./dom.js";
+import { leadOnwards } from "./onwards.js";
 import { Says } from "./says.js";
 import { startTheme } from "./theme.js";
 
@@ -18,6 +19,7 @@ class RerunPage {
 
   async start() {
     const path = encodeURIComponent(this.#id);
+    leadOnwards(this.#id);
     const answer = await fetch(`/api/records/${path}`);
     const record = await answer.json();
     if (!answer.ok) {
@@ -28,7 +30,6 @@ class RerunPage {
     write(document.querySelector("#from"), block.title || this.#id);
     write(document.querySelector("#number"), block.record_number || this.#id);
     write(document.querySelector("#engine"), [block.engine_type, block.engine_serial].filter(Boolean).join(", "));
-    /** @type {HTMLAnchorElement} */ (document.querySelector("#back")).href = `/sheet/${path}`;
     /** @type {HTMLAnchorElement} */ (document.querySelector("#form")).href = `/api/records/${path}/readings.csv`;
     this.form.elements.title.value = block.title ?? "";
     this.form.elements.date.value = today();

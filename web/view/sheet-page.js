@@ -5,7 +5,7 @@ import { arrange, attribute, mark } from "./dom.js";
 import { warmUp } from "./editing.js";
 import { FirstSteps } from "./first-steps.js";
 import { Keyboard } from "./keyboard.js";
-import { onwards } from "./onwards.js";
+import { leadOnwards } from "./onwards.js";
 import { Pointing } from "./pointing.js";
 import { Rail } from "./rail.js";
 import { Registers } from "./registers.js";
@@ -57,7 +57,7 @@ export class SheetPage {
     this.undoWord.addEventListener("click", () => this.undo());
     this.redoWord.addEventListener("click", () => this.redo());
     for (const word of this.empty.querySelectorAll("button")) word.addEventListener("click", () => this.add(word.dataset.kind, ""));
-    document.querySelector(".onwards").append(...onwards(id));
+    leadOnwards(id);
     this.desk.listen((event, detail) => this.#heard(event, detail));
     this.steps = new FirstSteps(this, id);
     this.keyboard = new Keyboard(this.ways.keys(), [["Show first steps again", () => this.steps.again()]]);

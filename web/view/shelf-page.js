@@ -123,7 +123,7 @@ function row(record, demonstration) {
     "tr",
     {},
     el("th", { scope: "row" }, el("a", { class: "rn", href }, record.record_number || record.id), record.revision && el("span", { class: "d" }, `rev ${record.revision}`)),
-    el("td", { class: "rt" }, el("a", { href }, record.title || "Untitled record"), about && el("span", { class: "d" }, about), el("span", { class: "d ways" }, ...onwards(record.id))),
+    el("td", { class: "rt" }, el("a", { href }, record.title || "Untitled record"), about && el("span", { class: "d" }, about), el("span", { class: "d ways" }, ...onwards(record.id).slice(1))),
     el("td", { class: "l" }, record.engine_serial || record.engine_type || "", record.engine_serial && record.engine_type && el("span", { class: "d" }, record.engine_type)),
     el("td", {}, counts(record.verdicts ?? {})),
     el("td", { class: "l" }, state, total > 0 && el("span", { class: "d" }, `${taken} of ${total} readings`)),

@@ -44,15 +44,29 @@ final class CatalogueRoutes {
   }
 
   private void one(Context ctx) {
-    String name = ctx.pathParam("name");
-    Calculation calculation =
-        catalogue
-            .find(name)
-            .orElseThrow(
-                () ->
-                    new RequestRefusedException(
-                        404, "There is no calculation " + name + ".", nearest(name)));
+    Calculation calculation = calculation(catalogue, ctx.pathParam("name"));
     Answers.json(ctx, reference.of(calculation, reader(ctx)));
+  }
+
+  /** The calculation of a name. */
+  static Calculation calculation(Catalogue catalogue, String name) {
+    return catalogue
+        .find(name)
+        .orElseThrow(
+            () ->
+                new RequestRefusedException(
+                    404, "There is no calculation " + name + ".", nearest(catalogue, name)));
+  }
+
+  /** The same name, if there is a table of it. */
+  static String tableName(String name) {
+    if (LookupTables.TITLES.containsKey(name)) {
+      return name;
+    }
+    throw new RequestRefusedException(
+        404,
+        "There is no table " + name + ".",
+        "There are: " + String.join(", ", LookupTables.TITLES.keySet()) + ".");
   }
 
   private static void instruments(Context ctx) {
@@ -76,24 +90,18 @@ final class CatalogueRoutes {
             .orElseThrow(
                 () ->
                     new RequestRefusedException(
-                        404, "There is no line drawing of " + name + ".", nearest(name)));
+                        404,
+                        "There is no line drawing of " + name + ".",
+                        nearest(catalogue, name)));
     ctx.contentType("image/svg+xml").result(drawing.svg());
   }
 
   private void table(Context ctx) {
-    String name = ctx.pathParam("name");
-    Answers.json(
-        ctx,
-        LookupTables.of(name, reader(ctx))
-            .orElseThrow(
-                () ->
-                    new RequestRefusedException(
-                        404,
-                        "There is no table " + name + ".",
-                        "There are: " + String.join(", ", LookupTables.TITLES.keySet()) + ".")));
+    String name = tableName(ctx.pathParam("name"));
+    Answers.json(ctx, LookupTables.of(name, reader(ctx)).orElseThrow());
   }
 
-  private String nearest(String name) {
+  private static String nearest(Catalogue catalogue, String name) {
     String near = String.join(", ", catalogue.nearest(name));
     return near.isEmpty() ? "Look in the list of calculations." : "Nearest names: " + near + ".";
   }

@@ -9,6 +9,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -21,9 +22,13 @@ final class Failures {
   /** An upload beyond this is cut off. */
   private static final long MOST_TAKEN_IN = 500_000_000;
 
-  private Failures() {}
+  private final PageFrame frame;
 
-  static void addTo(RoutesConfig routes) {
+  Failures(PageFrame frame) {
+    this.frame = frame;
+  }
+
+  void addTo(RoutesConfig routes) {
     routes.exception(
         RequestRefusedException.class,
         (e, ctx) -> answer(ctx, e.status(), e.getMessage(), e.wayOut()));
@@ -37,7 +42,8 @@ final class Failures {
                 "Send well-formed JSON."));
     routes.exception(
         RecordException.class,
-        (e, ctx) -> answer(ctx, statusOf(e.reason()), e.getMessage(), wayOutOf(e.reason())));
+        (e, ctx) ->
+            answer(ctx, statusOf(e.reason()), sentence(e.getMessage()), wayOutOf(e.reason())));
     routes.exception(
         HttpResponseException.class,
         (e, ctx) -> answer(ctx, e.getStatus(), sentenceOf(e.getStatus()), wayOutOf(e.getStatus())));
@@ -50,14 +56,16 @@ final class Failures {
   }
 
   /** The page gets JSON; a person who opened an address gets a page of words. */
-  static void answer(Context ctx, int status, String message, String wayOut) {
+  private void answer(Context ctx, int status, String message, String wayOut) {
     if (status == 413) {
       takeIn(ctx);
     }
     ctx.status(status);
     if (wantsPage(ctx)) {
       ctx.contentType("text/html; charset=utf-8");
-      ctx.result(MessagePage.html(message, wayOut, SecurityHeaders.allowPage(ctx)));
+      String about = status == 404 ? "Not found" : "Not done";
+      boolean letIn = Guard.hasLetIn(ctx);
+      ctx.result(frame.message(about, message, wayOut, letIn, SecurityHeaders.allowPage(ctx)));
     } else {
       ctx.contentType("application/json; charset=utf-8");
       ctx.result(json(message, wayOut).toString());
@@ -88,6 +96,12 @@ final class Failures {
     return JsonNodeFactory.instance.objectNode().put("message", message).put("wayOut", wayOut);
   }
 
+  /** What is said in the middle of a line, as a sentence of its own. */
+  private static String sentence(String message) {
+    String begun = message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
+    return begun.endsWith(".") ? begun : begun + ".";
+  }
+
   private static int statusOf(RecordException.Reason reason) {
     return switch (reason) {
       case NOT_JSON -> 400;
@@ -104,7 +118,7 @@ final class Failures {
       case NOT_JSON, NOT_A_RECORD -> "Correct it, or take an earlier state of the record.";
       case NEWER -> "Use the newer Endfloat that wrote it.";
       case TOO_LARGE -> "Keep photographs and long tables beside the record.";
-      case NOT_FOUND, OFF_THE_SHELF -> "Go back to the shelf.";
+      case NOT_FOUND, OFF_THE_SHELF -> "The shelf lists the records that there are.";
       case DISK -> "See that the disk is there and not full.";
     };
   }
@@ -126,7 +140,7 @@ final class Failures {
 
   private static String wayOutOf(int status) {
     return switch (status) {
-      case 404 -> "Go back to the shelf.";
+      case 404 -> "See that it is written as it was given, or begin at the shelf.";
       case 413 -> "Send a smaller file.";
       case 500 -> "Try again; what endfloat printed where it was started says more.";
       default -> "Load the page again.";

@@ -20,6 +20,8 @@ final class Guard implements Handler {
   /** The parameter of the opening link. */
   static final String TOKEN = "token";
 
+  private static final String LET_IN = "endfloat.let-in";
+
   private final Hosts hosts;
   private final String token;
 
@@ -49,7 +51,11 @@ final class Guard implements Handler {
           "The request comes from a page of another origin.",
           "Work from the page that this server served.");
     }
-    if (isOpenToAll(ctx.path()) || isSame(ctx.cookie(cookieName(port)))) {
+    if (isSame(ctx.cookie(cookieName(port)))) {
+      ctx.attribute(LET_IN, true);
+      return;
+    }
+    if (isOpenToAll(ctx.path())) {
       return;
     }
     if (ctx.method().equals(HandlerType.GET) && isSame(ctx.queryParam(TOKEN))) {
@@ -60,6 +66,11 @@ final class Guard implements Handler {
         401,
         "This browser has not been let in yet.",
         "Open the link that endfloat printed when it started; it holds the key.");
+  }
+
+  /** Whether the browser of a request was let in. */
+  static boolean hasLetIn(Context ctx) {
+    return Boolean.TRUE.equals(ctx.attribute(LET_IN));
   }
 
   /** Browsers say where a request started; links from elsewhere may open a page, nothing more. */

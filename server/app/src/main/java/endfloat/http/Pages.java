@@ -1,48 +1,54 @@
 package endfloat.http;
 
+import endfloat.catalogue.Catalogue;
+import endfloat.record.RecordId;
+import endfloat.record.Shelf;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
+import io.javalin.http.Handler;
 
-/** The HTML pages, with the module map and the nonce put in. */
+/** The HTML pages. What an address names must be there, or the answer is a message. */
 final class Pages {
-  private final WebFolder page;
-  private volatile ImportMap modules;
+  private final PageFrame frame;
+  private final Shelf shelf;
+  private final Catalogue catalogue;
 
-  Pages(WebFolder page) {
-    this.page = page;
+  Pages(PageFrame frame, Shelf shelf, Catalogue catalogue) {
+    this.frame = frame;
+    this.shelf = shelf;
+    this.catalogue = catalogue;
   }
 
   void addTo(RoutesConfig routes) {
-    routes.get("/", ctx -> send(ctx, "index.html"));
-    routes.get("/sheet/{id}", ctx -> send(ctx, "sheet.html"));
-    routes.get("/compare", ctx -> send(ctx, "compare.html"));
-    routes.get("/rerun/{id}", ctx -> send(ctx, "rerun.html"));
-    routes.get("/reference", ctx -> send(ctx, "reference.html"));
-    routes.get("/reference/{name}", ctx -> send(ctx, "reference.html"));
-    routes.get("/reference/tables/{name}", ctx -> send(ctx, "reference.html"));
-    routes.get("/how-a-figure-is-made", ctx -> send(ctx, "how-a-figure-is-made.html"));
+    routes.get("/", ctx -> send(ctx, "index"));
+    routes.get("/compare", ctx -> send(ctx, "compare"));
+    routes.get("/sheet/{id}", ofRecord("sheet"));
+    routes.get("/rerun/{id}", ofRecord("rerun"));
+    routes.get("/reference", ctx -> send(ctx, "reference"));
+    routes.get("/reference/{name}", this::calculation);
+    routes.get("/reference/tables/{name}", this::table);
+    routes.get("/how-a-figure-is-made", ctx -> send(ctx, "how-a-figure-is-made"));
+  }
+
+  private Handler ofRecord(String page) {
+    return ctx -> {
+      shelf.place(new RecordId(ctx.pathParam("id")));
+      send(ctx, page);
+    };
+  }
+
+  private void calculation(Context ctx) {
+    CatalogueRoutes.calculation(catalogue, ctx.pathParam("name"));
+    send(ctx, "reference");
+  }
+
+  private void table(Context ctx) {
+    CatalogueRoutes.tableName(ctx.pathParam("name"));
+    send(ctx, "reference");
   }
 
   private void send(Context ctx, String name) {
-    WebFile file =
-        page.find(name)
-            .orElseThrow(
-                () ->
-                    new RequestRefusedException(
-                        404, "There is no such page.", "Go back to the shelf."));
     String nonce = SecurityHeaders.allowPage(ctx);
-    String html =
-        new String(file.plain(), StandardCharsets.UTF_8)
-            .replace("<!--importmap-->", modules().element(nonce))
-            .replace("{{nonce}}", nonce);
-    ctx.contentType(file.type()).result(html);
-  }
-
-  private ImportMap modules() {
-    if (modules == null) {
-      modules = ImportMap.ofClassPath();
-    }
-    return modules;
+    ctx.contentType("text/html; charset=utf-8").result(frame.page(name, nonce));
   }
 }

@@ -57,6 +57,7 @@ public final class Server implements AutoCloseable {
     names.addAll(settings.allowed());
     Guard guard = new Guard(new Hosts(names), settings.token());
     WebFolder page = WebFolder.ofPage();
+    PageFrame frame = new PageFrame(page);
     LiveDesk desk = LiveDesk.of(shelf);
     Javalin javalin =
         Javalin.create(
@@ -64,8 +65,8 @@ public final class Server implements AutoCloseable {
               limits(config, settings);
               config.routes.before(guard);
               config.routes.wsBeforeUpgrade(guard);
-              Failures.addTo(config.routes);
-              new Pages(page).addTo(config.routes);
+              new Failures(frame).addTo(config.routes);
+              new Pages(frame, shelf, Catalogue.library()).addTo(config.routes);
               new PageFiles(page, WebFolder.ofModules()).addTo(config.routes);
               new RecordRoutes(shelf, desk).addTo(config.routes);
               new ReportRoutes(desk).addTo(config.routes);

@@ -55,6 +55,11 @@ final class WebFolder {
     return file;
   }
 
+  /** Whether files may be other ones at the next request. */
+  boolean isReadAnew() {
+    return live.isPresent();
+  }
+
   private static boolean isPlain(String path) {
     for (String name : List.of(path.split("/", -1))) {
       if (name.isEmpty() || name.startsWith(".") || !name.matches("[A-Za-z0-9_.@-]+")) {

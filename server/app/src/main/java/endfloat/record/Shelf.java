@@ -143,7 +143,9 @@ public final class Shelf {
     if (Files.isSymbolicLink(place.file())) {
       throw new RecordException(
           Reason.OFF_THE_SHELF,
-          id.text() + ".json is a link; a record is opened from the shelf only, so copy it there");
+          "the file "
+              + id.text()
+              + ".json is a link; a record is opened from the shelf only, so copy it there");
     }
     if (Files.isSymbolicLink(place.folder()) || Files.isSymbolicLink(place.folder().getParent())) {
       throw new RecordException(
@@ -162,7 +164,7 @@ public final class Shelf {
       return bytes(place(id));
     } catch (IOException e) {
       throw new RecordException(
-          Reason.DISK, id.text() + ".json cannot be read: " + e.getMessage(), e);
+          Reason.DISK, "the file " + id.text() + ".json cannot be read: " + e.getMessage(), e);
     }
   }
 
@@ -175,7 +177,7 @@ public final class Shelf {
   public InvestigationRecord state(RecordId id, String state) {
     if (!states(id).contains(state)) {
       throw new RecordException(
-          Reason.NOT_FOUND, id.text() + " has no earlier state " + state + " kept");
+          Reason.NOT_FOUND, "there is no earlier state " + state + " of " + id.text());
     }
     try {
       Path file = place(id).states().resolve(state + ".json");

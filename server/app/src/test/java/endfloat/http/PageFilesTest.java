@@ -1,13 +1,19 @@
 package endfloat.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files of the page, and nothing but these. */
@@ -17,7 +23,7 @@ class PageFilesTest {
 
   @BeforeAll
   static void start() {
-    server = RunningServer.start();
+    server = RunningServer.start(RunningServer.DEMONSTRATION);
   }
 
   @AfterAll
@@ -74,6 +80,83 @@ class PageFilesTest {
             "Host: 127.0.0.1:" + server.port(),
             "Cookie: " + server.cookie());
     assertTrue(answer.startsWith("HTTP/1.1 404 ") || answer.startsWith("HTTP/1.1 400 "), answer);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/",
+        "/compare",
+        "/reference",
+        "/reference/end_float",
+        "/reference/tables/materials",
+        "/sheet/w6-bevel-mesh",
+        "/rerun/w6-bevel-mesh",
+        "/how-a-figure-is-made"
+      })
+  void everyPageStandsInTheSameFrameAndNamesOnlyFilesThatAreThere(String path) {
+    String html = page(path).body();
+    assertFalse(html.contains("{{"), html);
+    assertTrue(html.contains("<nav aria-label=\"Views\"><a "), html);
+    List<String> files = named(html, "href=\"(/(?:css|view|state)/[^\"]+)\"");
+    files.addAll(named(html, "src=\"([^\"]+)\""));
+    assertTrue(files.size() > 6, files::toString);
+    assertEquals(new HashSet<>(files).size(), files.size(), files::toString);
+    files.forEach(file -> assertEquals(200, server.get(file).statusCode(), file));
+  }
+
+  @Test
+  void aPageAsksAtOnceForTheModulesThatItsFirstModuleNeedsAndForNoLaterOnes() {
+    String html = page("/sheet/w6-bevel-mesh").body();
+    List<String> asked = named(html, "modulepreload\" href=\"([^\"]+)\"");
+    // imported by the first module, by a module of that one, and only when something is edited
+    assertTrue(asked.contains("/view/rail.js") && asked.contains("/view/verdict.js"));
+    assertFalse(asked.contains("/view/pad.js") || asked.contains("/view/sheet-page.js"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "/nothing, There is nothing at this address.",
+    "/nothing/at/all, There is nothing at this address.",
+    "/sheet/nothing, There is no record nothing on this shelf.",
+    "/rerun/nothing, There is no record nothing on this shelf.",
+    "/record/nothing/report, There is no record nothing on this shelf.",
+    "/reference/end_flaot, There is no calculation end_flaot.",
+    "/reference/tables/nothing, There is no table nothing.",
+    "/css/nothing.css, There is no such file.",
+  })
+  void anUnknownAddressIsAnsweredWithAPageThatSaysSoAndTheWayOut(String path, String message) {
+    HttpResponse<String> answer = page(path);
+    assertEquals(404, answer.statusCode(), path);
+    String html = answer.body();
+    assertTrue(html.contains("<h1 class=\"f name\">" + message + "</h1>"), html);
+    assertTrue(html.contains("href=\"/\">To the shelf</a>"), html);
+    assertFalse(html.contains("{{"), html);
+  }
+
+  @Test
+  void aProgramThatAsksForNothingGetsJson() {
+    HttpResponse<String> answer = server.get("/api/nothing");
+    assertEquals(404, answer.statusCode());
+    assertTrue(answer.body().startsWith("{\"message\":\"There is nothing"), answer.body());
+    assertTrue(
+        server.send("/api/nothing", b -> b.header("Accept", "text/html")).body().startsWith("{"));
+  }
+
+  @Test
+  void whatStandsInAnAddressIsNoMarkup() {
+    String html = page("/reference/%3Cb%3E").body();
+    assertTrue(html.contains("calculation &lt;b&gt;."), html);
+  }
+
+  private static HttpResponse<String> page(String path) {
+    return server.send(path, b -> b.header("Accept", "text/html"));
+  }
+
+  private static List<String> named(String html, String pattern) {
+    List<String> found = new ArrayList<>();
+    Pattern.compile(pattern).matcher(html).results().forEach(one -> found.add(one.group(1)));
+    return found;
   }
 
   @Test

@@ -77,7 +77,8 @@ class RecordRoutesTest {
   void whatIsNotThereIsSaidToBe() throws IOException {
     HttpResponse<String> answer = server.get("/api/records/nothing");
     assertEquals(404, answer.statusCode());
-    assertEquals("there is no record nothing on this shelf", json(answer).path("message").asText());
+    assertEquals(
+        "There is no record nothing on this shelf.", json(answer).path("message").asText());
     assertEquals(404, server.get("/api/nothing").statusCode());
     assertEquals(
         "There is nothing at this address.",

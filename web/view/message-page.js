@@ -1,0 +1,3 @@
+import { startTheme } from "./theme.js";
+
+startTheme();
