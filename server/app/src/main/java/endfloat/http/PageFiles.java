@@ -38,7 +38,9 @@ final class PageFiles {
             .orElseThrow(
                 () ->
                     new RequestRefusedException(
-                        404, "There is no such file.", "Load the page again, or begin at the shelf."));
+                        404,
+                        "There is no such file.",
+                        "Load the page again, or begin at the shelf."));
     ctx.header("Cache-Control", caching)
         .header("ETag", file.etag())
         .header("Vary", "Accept-Encoding");
