@@ -1,5 +1,6 @@
 package endfloat.http;
 
+import endfloat.working.typeset.XmlText;
 import java.nio.charset.StandardCharsets;
 
 /**
@@ -53,9 +54,9 @@ final class PageFrame {
     }
     String page = filled(text, head.toString());
     return (letIn ? page : page.replaceAll("(?s)<!--let in-->.*?<!--/let in-->", ""))
-        .replace("{{about}}", escaped(about))
-        .replace("{{way-out}}", escaped(wayOut))
-        .replace("{{message}}", escaped(message));
+        .replace("{{about}}", XmlText.escaped(about))
+        .replace("{{way-out}}", XmlText.escaped(wayOut))
+        .replace("{{message}}", XmlText.escaped(message));
   }
 
   private String filled(PageText text, String head) {
@@ -95,12 +96,5 @@ final class PageFrame {
       importMap = ImportMap.ofClassPath();
     }
     return importMap;
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
   }
 }
