@@ -38,7 +38,7 @@ final class ChangeList {
 
   /** A node stands at another place now. */
   void moved(Node node) {
-    String name = node instanceof LimitNode limit ? limit.limit().place().name() : node.name();
+    String name = node instanceof LimitNode limit ? limit.judged() : node.name();
     if (!name.isEmpty()) {
       names.add(name);
     }

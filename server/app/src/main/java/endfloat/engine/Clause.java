@@ -17,6 +17,9 @@ public sealed interface Clause {
   /** Values and limits that are entered by fields: a schedule of fits, a board of causes. */
   record Fields(String id, String label, List<FieldLine> lines) implements Clause {}
 
+  /** Rows and columns. */
+  record Table(String id, String label, List<TablePart> parts) implements Clause {}
+
   /** Measured quantities. */
   record Readings(String id, String label, List<Reading> readings) implements Clause {}
 }

@@ -94,6 +94,13 @@ final class ClauseNodes {
         Group group = keep(kept, line, place);
         fresh.add(group != null ? group : make(line, added, () -> FieldNodes.of(id, place, line)));
       }
+    } else if (now instanceof Clause.Table table) {
+      for (int i = 0; i < table.parts().size(); i++) {
+        TablePart part = table.parts().get(i);
+        int place = i;
+        Group group = keep(kept, part, place);
+        fresh.add(group != null ? group : make(part, added, () -> TableNodes.of(id, place, part)));
+      }
     } else {
       List<Reading> readings = ((Clause.Readings) now).readings();
       for (int i = 0; i < readings.size(); i++) {
@@ -120,6 +127,9 @@ final class ClauseNodes {
     }
     if (now instanceof Clause.Working a && clause instanceof Clause.Working b) {
       return a.text().equals(b.text());
+    }
+    if (now instanceof Clause.Table a && clause instanceof Clause.Table b) {
+      return a.parts().equals(b.parts());
     }
     return now instanceof Clause.Readings a
         && clause instanceof Clause.Readings b

@@ -1,5 +1,6 @@
 package endfloat.engine;
 
+import endfloat.engine.Value.Absent;
 import endfloat.engine.Value.Series;
 import endfloat.working.Span;
 import java.util.ArrayList;
@@ -10,7 +11,8 @@ import java.util.function.BiFunction;
 
 /**
  * Works element by element: series are brought together by their labels, never by their order, and
- * single values spread. A label that one side lacks is named.
+ * single values spread. A label that one side lacks is named. Where a row of a table has no value,
+ * what is made of it has none.
  */
 final class Elementwise {
   private Elementwise() {}
@@ -40,13 +42,15 @@ final class Elementwise {
     List<Value> results = new ArrayList<>(widest.size());
     for (int at = 0; at < widest.size(); at++) {
       Value[] single = new Value[operands.length];
+      boolean missing = false;
       for (int i = 0; i < operands.length; i++) {
         single[i] =
             operands[i] instanceof Series series
                 ? series.elements().get(places[i] == null ? at : places[i][at])
                 : operands[i];
+        missing |= operands[i] instanceof Series && single[i] instanceof Absent;
       }
-      results.add(each.apply(single, at));
+      results.add(missing ? Absent.ABSENT : each.apply(single, at));
     }
     return widest.withElements(results);
   }

@@ -115,7 +115,7 @@ final class FigureMaker {
     for (Node reader : slot.readers()) {
       if (reader instanceof LimitNode limit
           && limit.decides() == decides
-          && limit.limit().place().name().equals(slot.name())) {
+          && limit.judged().equals(slot.name())) {
         limits.add(limit);
       }
     }
@@ -285,6 +285,10 @@ final class FigureMaker {
     for (Node node : nodes) {
       if (node.fields() != null) {
         fieldProblems(node, all);
+      } else if (node instanceof ColumnNode column) {
+        columnProblems(column, all);
+      } else if (node instanceof TableNode && !graph.isDoubled(node)) {
+        // what is wrong with a table is said of its columns
       } else if (node instanceof ReadingNode reading) {
         readingProblems(reading, all);
       } else if (node instanceof BrokenNode broken && !graph.isDoubled(node)) {
@@ -326,6 +330,16 @@ final class FigureMaker {
       all.add(new ClauseProblem(reading.clause(), at, problem));
     }
     reading.hints().forEach(h -> all.add(new ClauseProblem(reading.clause(), at, h)));
+  }
+
+  private void columnProblems(ColumnNode column, List<ClauseProblem> all) {
+    List<EntryProblem> entries = column.entryProblems();
+    entries.forEach(e -> all.add(new ClauseProblem(e.clause(), e.at(), e.problem())));
+    LineProblem problem = problem(column);
+    if (problem != null && entries.isEmpty() && !column.saysItElsewhere()) {
+      all.add(new ClauseProblem(column.clause(), column.at(), problem));
+    }
+    column.hints().forEach(h -> all.add(new ClauseProblem(column.clause(), column.at(), h)));
   }
 
   private static void add(Node node, LineProblem problem, List<ClauseProblem> all) {

@@ -6,6 +6,7 @@ import endfloat.units.Unit;
 import endfloat.working.Checked;
 import endfloat.working.Line;
 import endfloat.working.Span;
+import endfloat.working.Typed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,8 @@ final class LimitNode extends LineNode {
   private Optional<Unit> unitTyped = Optional.empty();
   private List<Judgement> judgements = List.of();
   private List<Judgement> judging = List.of();
+
+  private String judged = "";
 
   private final boolean decides;
 
@@ -41,6 +44,11 @@ final class LimitNode extends LineNode {
 
   Line.Limit limit() {
     return (Line.Limit) line();
+  }
+
+  /** Name of the value that it is a limit on, or on a field of which. */
+  String judged() {
+    return judged.isEmpty() ? limit().place().name() : judged;
   }
 
   @Override
@@ -67,10 +75,27 @@ final class LimitNode extends LineNode {
   void made(Checked checked, Planner planner) {
     Checked.Limited limited = (Checked.Limited) checked;
     place = planner.plan(limited.place());
+    judged = root(limited.place());
     low = limited.low().map(planner::plan);
     high = limited.high().map(planner::plan);
     unitTyped = limited.unit();
     found(null, null, limited.problems());
+  }
+
+  /** The name whose value it is, or whose field. */
+  private String root(Typed typed) {
+    Typed of = typed;
+    while (of instanceof Typed.Field field) {
+      of = field.of();
+    }
+    return of instanceof Typed.Name name ? name.name() : limit().place().name();
+  }
+
+  /** The field that is judged, below the name. */
+  private String field() {
+    List<String> fields = limit().place().fields();
+    boolean column = !judged.equals(limit().place().name());
+    return String.join(".", column ? fields.subList(1, fields.size()) : fields);
   }
 
   @Override
@@ -118,7 +143,7 @@ final class LimitNode extends LineNode {
     return new Judgement(
         clause(),
         limit().span().line(),
-        String.join(".", limit().place().fields()),
+        field(),
         station,
         least == null ? Double.NaN : least.si(),
         most == null ? Double.NaN : most.si(),

@@ -4,19 +4,20 @@ import endfloat.working.Checked;
 import endfloat.working.Line;
 import endfloat.working.LineProblem;
 import endfloat.working.References;
+import java.util.Map;
 import java.util.Set;
 
 /** A node that is a line of a working. */
 abstract class LineNode extends Node {
   private final Piece piece;
   private final Line line;
-  private final Set<String> namesRead;
+  private final Map<String, Set<String>> fieldsRead;
 
   LineNode(String clause, Piece piece, Line line) {
     super(clause, piece.firstLine());
     this.piece = piece;
     this.line = line;
-    this.namesRead = References.of(line);
+    this.fieldsRead = References.fields(line);
   }
 
   Piece piece() {
@@ -29,7 +30,12 @@ abstract class LineNode extends Node {
 
   @Override
   Set<String> namesRead() {
-    return namesRead;
+    return fieldsRead.keySet();
+  }
+
+  @Override
+  Set<String> fieldsRead(String name) {
+    return fieldsRead.getOrDefault(name, Set.of(""));
   }
 
   @Override

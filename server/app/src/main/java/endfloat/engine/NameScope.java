@@ -21,6 +21,11 @@ final class NameScope implements Scope {
   }
 
   @Override
+  public Optional<Kind> columnOf(String table, String head) {
+    return graph.column(table + "." + head).map(Slot::kind);
+  }
+
+  @Override
   public Collection<String> names() {
     return graph.slots().stream()
         .filter(s -> !s.givers().isEmpty())

@@ -14,6 +14,8 @@ import java.util.Set;
  * as it is when lines are put in above it.
  */
 abstract class Node {
+  private static final Set<String> WHOLE_NAME = Set.of("");
+
   private final String clause;
   private int offset;
   private int rank = -1;
@@ -25,6 +27,7 @@ abstract class Node {
   private SolvedCircle circle;
   private Slot giving;
   private FieldPlaces fields;
+  private boolean column;
 
   private Kind kindTold;
   private Unit unitTold;
@@ -48,6 +51,23 @@ abstract class Node {
 
   /** The names it reads. */
   abstract Set<String> namesRead();
+
+  /**
+   * Which fields of a name it reads first; an empty one where it reads the name as a whole. A field
+   * that is a column of a table has a value of its own.
+   */
+  Set<String> fieldsRead(String name) {
+    return WHOLE_NAME;
+  }
+
+  /** Whether it gives a column of a table. */
+  boolean isColumn() {
+    return column;
+  }
+
+  void column(boolean isOne) {
+    column = isOne;
+  }
 
   /**
    * Finds kinds and makes terms; called when the line or the kind of a name it reads has changed.

@@ -50,11 +50,7 @@ public final class Question {
       throw new QuestionRefusedException(field, read.fields().inField(broken.problems().get(0)));
     }
     DefinitionNode node = (DefinitionNode) read;
-    node.reads(
-        node.namesRead().stream()
-            .map(graph::existing)
-            .flatMap(Optional::stream)
-            .toArray(Slot[]::new));
+    node.reads(graph.readsOf(node));
     if (!graph.kindsKnown(node.reads())) {
       throw waiting(field, node.reads());
     }
@@ -167,8 +163,15 @@ public final class Question {
     if (place().isEmpty()) {
       return List.of();
     }
-    String of = String.join(".", place().get().fields());
-    return graph.figure(place().get().name()).stream()
+    Expression.Place place = place().get();
+    List<String> fields = place.fields();
+    String name = place.name();
+    if (!fields.isEmpty() && graph.column(name + "." + fields.get(0)).isPresent()) {
+      name = name + "." + fields.get(0);
+      fields = fields.subList(1, fields.size());
+    }
+    String of = String.join(".", fields);
+    return graph.figure(name).stream()
         .map(Figure::judgements)
         .flatMap(Collection::stream)
         .filter(j -> j.field().equals(of))

@@ -14,7 +14,8 @@ import java.util.Set;
 /** A record as the source of a graph. A clause whose source is untouched is handed on as it was. */
 public final class RecordGraph {
   /** The kinds of clause that give values. */
-  private static final Set<String> GIVING = Set.of("working", "readings", "fits", "causes");
+  private static final Set<String> GIVING =
+      Set.of("working", "readings", "fits", "causes", "table");
 
   private final ValueGraph graph;
   private Map<String, Known> known = new HashMap<>();
@@ -68,6 +69,7 @@ public final class RecordGraph {
       case "working" -> new Clause.Working(cell.id(), cell.number(), cell.text());
       case "readings" -> new Clause.Readings(cell.id(), cell.number(), cell.readings());
       case "fits" -> new Clause.Fields(cell.id(), cell.number(), FitLines.of(cell));
+      case "table" -> new Clause.Table(cell.id(), cell.number(), TableParts.of(cell.table()));
       default -> new Clause.Fields(cell.id(), cell.number(), CauseLines.of(cell));
     };
   }

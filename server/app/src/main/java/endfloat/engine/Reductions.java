@@ -12,7 +12,7 @@ final class Reductions {
   private Reductions() {}
 
   static Value of(BuiltIn function, Span span, List<Value> values) {
-    if (values.isEmpty()) {
+    if (values.isEmpty() && function != BuiltIn.COUNT && function != BuiltIn.SUM) {
       throw new LineFailure(span, "There are no values here.", "Take a reading first.");
     }
     return switch (function) {
@@ -21,7 +21,7 @@ final class Reductions {
       case RANGE ->
           Functions.subtract(
               span, scalar(values, greatest(values)), scalar(values, least(values, true)));
-      case SUM -> sum(span, values);
+      case SUM -> values.isEmpty() ? Scalar.exact(0) : sum(span, values);
       case MEAN -> scaled(span, sum(span, values), values.size());
       case MEDIAN -> median(span, values);
       case SD -> standardDeviation(span, values);

@@ -6,6 +6,7 @@ import endfloat.engine.Value.PartList;
 import endfloat.engine.Value.PartValue;
 import endfloat.engine.Value.Series;
 import endfloat.working.BuiltIn;
+import endfloat.working.LineProblem;
 import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,7 +26,7 @@ final class SeriesTerms {
         throw new IllegalStateException("no series to reduce at " + span);
       }
       if (over.isEmpty() || over.size() == whole.axes().size()) {
-        return Reductions.of(function, span, whole.elements());
+        return reduced(whole.elements(), frame);
       }
       List<String> left = whole.axes().stream().filter(a -> !over.contains(a)).toList();
       Map<List<String>, List<Value>> groups = new LinkedHashMap<>();
@@ -36,9 +37,36 @@ final class SeriesTerms {
             .add(whole.elements().get(i));
       }
       List<Value> reduced = new ArrayList<>();
-      groups.values().forEach(group -> reduced.add(Reductions.of(function, span, group)));
+      groups.values().forEach(group -> reduced.add(reduced(group, frame)));
       return new Series(left, List.copyOf(groups.keySet()), reduced);
     }
+
+    /** Of the rows that have a value; how many have none is said. */
+    private Value reduced(List<Value> all, Frame frame) {
+      List<Value> present = present(all);
+      if (present.size() < all.size()) {
+        frame.hint(
+            new LineProblem(
+                span,
+                all.size()
+                    - present.size()
+                    + " of "
+                    + all.size()
+                    + " rows have no value here and are left out.",
+                "",
+                LineProblem.Severity.HINT));
+      }
+      return Reductions.of(function, span, present);
+    }
+  }
+
+  /** Those that are there: the list itself where all are. */
+  static List<Value> present(List<Value> values) {
+    boolean whole = true;
+    for (Value value : values) {
+      whole &= !(value instanceof Absent);
+    }
+    return whole ? values : values.stream().filter(v -> !(v instanceof Absent)).toList();
   }
 
   /** {@code pick(x, cylinder: 3, stage: "as found")}. */
@@ -68,6 +96,10 @@ final class SeriesTerms {
                 + Elementwise.station(List.copyOf(labels.keySet()), List.copyOf(labels.values()))
                 + ".",
             "Pick a station that has been read.");
+      }
+      if (left.isEmpty() && elements.get(0) instanceof Absent) {
+        throw new LineFailure(
+            span, "This row has no value here.", "Pick another row, or enter the value.");
       }
       return left.isEmpty() ? elements.get(0) : new Series(left, kept, elements);
     }

@@ -78,6 +78,16 @@ final class Slot {
     return only;
   }
 
+  /** Whether it is a column of a table. */
+  boolean isColumn() {
+    for (Node giver : givers) {
+      if (giver.isColumn()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   boolean isFresh() {
     return only != null && only.state() == Figure.State.FRESH;
   }

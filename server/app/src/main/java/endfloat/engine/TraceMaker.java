@@ -119,7 +119,7 @@ final class TraceMaker {
           boolean limit = reader instanceof LimitNode;
           needs.add(
               new Trace.Need(
-                  reader instanceof LimitNode l ? l.limit().place().name() : reader.name(),
+                  reader instanceof LimitNode l ? l.judged() : reader.name(),
                   reader.clause(),
                   graph.label(reader.clause()),
                   line(reader),

@@ -304,6 +304,16 @@ public final class ValueGraph {
     return wiring.slot(name);
   }
 
+  /** What a node that is no part of the graph would read of it. */
+  Slot[] readsOf(Node node) {
+    return wiring.readsOf(node);
+  }
+
+  /** The column of a table by its name with the table's. */
+  Optional<Slot> column(String name) {
+    return existing(name).filter(Slot::isColumn);
+  }
+
   /** The slot of a name, where it is known. */
   Optional<Slot> existing(String name) {
     return Optional.ofNullable(wiring.existing(name));
@@ -386,7 +396,7 @@ public final class ValueGraph {
     FigureMaker maker = new FigureMaker(this);
     Map<String, Figure> figures = new LinkedHashMap<>();
     for (Node node : clauses.nodes()) {
-      if (node.giving() != null) {
+      if (node.giving() != null && !(node instanceof TableNode)) {
         figures.computeIfAbsent(node.name(), n -> maker.figure(node.giving()));
       }
     }
@@ -404,7 +414,14 @@ public final class ValueGraph {
   /** The names that the line of a name reads; none where it is not given once. */
   public Set<String> reads(String name) {
     Slot slot = wiring.existing(name);
-    return slot == null || slot.giver() == null ? Set.of() : slot.giver().namesRead();
+    if (slot == null || slot.giver() == null) {
+      return Set.of();
+    }
+    Set<String> names = new LinkedHashSet<>();
+    for (Slot read : slot.giver().reads()) {
+      names.add(read.name());
+    }
+    return names;
   }
 
   /**

@@ -14,6 +14,7 @@ import java.util.Set;
 /** Which line reads which name, in what order they are worked out, and what is to be done anew. */
 final class Wiring {
   private final Map<String, Slot> slots = new HashMap<>();
+  private final Map<String, Set<Node>> mentions = new HashMap<>();
   private final Set<CorrelateNode> correlating = new LinkedHashSet<>();
   private final ChangeList changes;
   private Map<Node, Set<Slot>> watching = Map.of();
@@ -60,16 +61,11 @@ final class Wiring {
       node.giving(slot);
       slot.addGiver(node);
       contested(slot);
+      readAnew(node);
     }
-    Set<String> names = node.namesRead();
-    Slot[] reads = new Slot[names.size()];
-    int i = 0;
-    for (String name : names) {
-      reads[i] = slot(name);
-      reads[i++].addReader(node);
-    }
-    node.reads(reads);
-    node.seeks(seeks(node, names));
+    mention(node);
+    read(node, readsOf(node));
+    node.seeks(seeks(node, node.namesRead()));
     for (Slot sought : node.seeks()) {
       sought.seekers().add(node);
     }
@@ -78,6 +74,72 @@ final class Wiring {
     }
     restructured = true;
     touch(node);
+  }
+
+  /**
+   * What a node reads as things stand: of {@code wear.lash} the column where there is one, else the
+   * name before the point.
+   */
+  Slot[] readsOf(Node node) {
+    Set<Slot> reads = new LinkedHashSet<>();
+    for (String name : node.namesRead()) {
+      boolean whole = false;
+      for (String field : node.fieldsRead(name)) {
+        Slot column = field.isEmpty() ? null : slots.get(name + "." + field);
+        boolean isColumn = column != null && column.isColumn();
+        whole |= !isColumn;
+        if (isColumn) {
+          reads.add(column);
+        }
+      }
+      if (whole) {
+        reads.add(slot(name));
+      }
+    }
+    return reads.toArray(new Slot[0]);
+  }
+
+  private static void read(Node node, Slot[] reads) {
+    for (Slot slot : reads) {
+      slot.addReader(node);
+    }
+    node.reads(reads);
+  }
+
+  private void mention(Node node) {
+    for (String name : node.namesRead()) {
+      for (String field : node.fieldsRead(name)) {
+        if (!field.isEmpty()) {
+          mentions.computeIfAbsent(name + "." + field, n -> new LinkedHashSet<>()).add(node);
+        }
+      }
+    }
+  }
+
+  private void forget(Node node) {
+    for (String name : node.namesRead()) {
+      for (String field : node.fieldsRead(name)) {
+        Set<Node> mentioning = mentions.get(name + "." + field);
+        if (mentioning != null) {
+          mentioning.remove(node);
+        }
+      }
+    }
+  }
+
+  /** A column has come or gone: those that name it read it, or no longer do. */
+  private void readAnew(Node column) {
+    if (!column.isColumn()) {
+      return;
+    }
+    for (Node node : List.copyOf(mentions.getOrDefault(column.name(), Set.of()))) {
+      for (Slot read : node.reads()) {
+        read.removeReader(node);
+      }
+      read(node, readsOf(node));
+      node.uncheck();
+      touch(node);
+    }
   }
 
   private Slot[] seeks(Node node, Set<String> reads) {
@@ -103,7 +165,9 @@ final class Wiring {
     if (node.giving() != null) {
       node.giving().removeGiver(node);
       contested(node.giving());
+      readAnew(node);
     }
+    forget(node);
     if (node instanceof CorrelateNode correlate) {
       correlating.remove(correlate);
     }
@@ -141,6 +205,8 @@ final class Wiring {
       read.addReader(fresh);
     }
     fresh.reads(old.reads());
+    forget(old);
+    mention(fresh);
     changes.gone(old);
     order.set(fresh.rank(), fresh);
     touched.remove(old);
@@ -149,7 +215,9 @@ final class Wiring {
 
   private static boolean standsFor(Node old, Node fresh) {
     return old.name().equals(fresh.name())
+        && old.isColumn() == fresh.isColumn()
         && old.namesRead().equals(fresh.namesRead())
+        && old.namesRead().stream().allMatch(n -> old.fieldsRead(n).equals(fresh.fieldsRead(n)))
         && !(old instanceof CorrelateNode)
         && !(solves(old) || solves(fresh));
   }

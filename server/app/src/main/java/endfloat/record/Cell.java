@@ -54,4 +54,9 @@ public record Cell(
   public ChartClause chart() {
     return ChartClause.of(kind.equals("chart") ? source : JsonNodeFactory.instance.objectNode());
   }
+
+  /** The table of a clause of that kind; without columns for any other. */
+  public TableClause table() {
+    return TableClause.of(kind.equals("table") ? source : JsonNodeFactory.instance.objectNode());
+  }
 }

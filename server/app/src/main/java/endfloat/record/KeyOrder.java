@@ -12,14 +12,15 @@ final class KeyOrder {
   static final List<String> KNOWN =
       List.of(
           "format version title_block settings parts instruments materials provenance",
-          "id item group role number name cell kind title subtitle record record_number revision date owner",
+          "id item group role number name cell head kind title subtitle record record_number revision date owner",
           "engine_type engine_serial hours_since_overhaul serial position what unit at taken instrument",
           "effect observed needed chart of input from to points axis count part mate place measured new worn mechanism contribution damage size",
           "orientation method smallest kit document prepared checked approved units terms low high authority condition state rule offset",
           "gain resolution scatter uncertainty coverage calibrated due certificate stage standing fact",
           "expansion modulus poisson density yield",
+          "table file sha256 shelf refreshed filter sort formula key note",
           "temperature material axes entries struck mark reason by time text of_this_engine clause marks answered settled photo caption disposition",
-          "remark readings limits rows sizes causes evidence findings roles",
+          "remark readings view columns limits rows sizes causes evidence findings roles",
           "source source_hash readings_file readings_hash",
           "cells remarks library figures value u verdict results hashes");
 

@@ -3,6 +3,7 @@ package endfloat.working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Names of the record and the results inside them. */
 final class Places {
@@ -19,6 +20,16 @@ final class Places {
           "pi",
           place.fields(),
           place.span());
+    }
+    if (!place.fields().isEmpty()) {
+      String head = place.fields().get(0);
+      Optional<Kind> column = checking.scope.columnOf(place.name(), head);
+      if (column.isPresent()) {
+        String said = place.name() + "." + head;
+        Typed name = new Typed.Name(place.span(), column.get(), said);
+        List<String> rest = place.fields().subList(1, place.fields().size());
+        return fields(name, said, rest, place.span());
+      }
     }
     Kind kind =
         checking.scope.kindOf(place.name()).orElseThrow(() -> unknown(place.name(), place.span()));

@@ -132,7 +132,13 @@ final class Reductions {
     return List.copyOf(names);
   }
 
+  /** The axis of that name; {@code row} is the numbered rows of a table, {@code wear.row}. */
   private static String axis(String name, Span span, Kind.Series series) {
+    List<String> ofTables =
+        series.axes().stream().filter(axis -> axis.endsWith("." + name)).toList();
+    if (!series.axes().contains(name) && ofTables.size() == 1) {
+      return ofTables.get(0);
+    }
     if (!series.axes().contains(name)) {
       throw new KindException(
           span,
@@ -181,7 +187,7 @@ final class Reductions {
                           "Write it as pick(x, cylinder: 3)"));
       if (axis.equals("stage") && !hasAxis(of, "stage")) {
         stage = Optional.of(stage(of, argument));
-      } else if (labels.put(axis, label(of, axis, argument)) != null) {
+      } else if (label(of, axis, argument, labels) != null) {
         throw new KindException(argument.span(), axis + " is given twice", "Give it once");
       }
     }
@@ -208,7 +214,9 @@ final class Reductions {
     return text.text();
   }
 
-  private static String label(Operand of, String axis, Expression.Argument argument) {
+  /** Puts the label wanted on an axis among the others; what was wanted there before, or null. */
+  private static String label(
+      Operand of, String written, Expression.Argument argument, Map<String, String> into) {
     if (!(of.kind() instanceof Kind.Series series)) {
       throw new KindException(
           of.span(),
@@ -216,10 +224,11 @@ final class Reductions {
           "Leave pick out");
     }
     Span name = argument.span();
-    if (series.axes().isEmpty() && axis.equals(PLACE)) {
-      return text(argument.value());
+    if (series.axes().isEmpty() && written.equals(PLACE)) {
+      return into.put(PLACE, text(argument.value()));
     }
-    axis(axis, new Span(name.line(), name.from(), name.from() + axis.length()), series);
+    String axis =
+        axis(written, new Span(name.line(), name.from(), name.from() + written.length()), series);
     String label = text(argument.value());
     int place = series.axes().indexOf(axis);
     List<String> known = series.labels().stream().map(l -> l.get(place)).distinct().toList();
@@ -229,7 +238,7 @@ final class Reductions {
           "There is no " + axis + " " + label + " in this series",
           "It has " + String.join(", ", known.subList(0, Math.min(known.size(), 12))));
     }
-    return label;
+    return into.put(axis, label);
   }
 
   private static String text(Expression written) {

@@ -1,7 +1,12 @@
 package endfloat.working;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** Which names a line or an expression reads. */
 public final class References {
@@ -11,6 +16,100 @@ public final class References {
     Set<String> names = new LinkedHashSet<>();
     collect(expression, names);
     return names;
+  }
+
+  /**
+   * Which fields of each name a line reads first: of {@code wear.lash} the field {@code lash}; an
+   * empty one where the name stands alone. The unknowns of a solve are left out, as in {@link #of}.
+   */
+  public static Map<String, Set<String>> fields(Line line) {
+    Map<String, Set<String>> fields = new LinkedHashMap<>();
+    Set<String> names = of(line);
+    names.forEach(name -> fields.put(name, new LinkedHashSet<>()));
+    for (Expression.Place place : places(line)) {
+      Set<String> known = fields.get(place.name());
+      if (known != null) {
+        known.add(place.fields().isEmpty() ? "" : place.fields().get(0));
+      }
+    }
+    // what is not written as a place, such as the names of a correlation, is read whole
+    fields.values().stream().filter(Set::isEmpty).forEach(known -> known.add(""));
+    return fields;
+  }
+
+  private static List<Expression.Place> places(Line line) {
+    List<Expression.Place> places = new ArrayList<>();
+    Consumer<Expression> visitor = e -> places(e, places);
+    if (line instanceof Line.Definition definition) {
+      definition.value().ifPresent(visitor);
+      definition
+          .spread()
+          .ifPresent(
+              s -> {
+                visitor.accept(s.half());
+                s.coverage().ifPresent(visitor);
+                s.degrees().ifPresent(visitor);
+              });
+      definition
+          .solve()
+          .ifPresent(
+              s -> {
+                s.equations()
+                    .forEach(
+                        e -> {
+                          visitor.accept(e.left());
+                          visitor.accept(e.right());
+                        });
+                s.unknowns()
+                    .forEach(
+                        u -> {
+                          visitor.accept(u.low());
+                          visitor.accept(u.high());
+                        });
+              });
+    } else if (line instanceof Line.Limit limit) {
+      visitor.accept(limit.place());
+      limit.low().ifPresent(visitor);
+      limit.high().ifPresent(visitor);
+      limit
+          .tolerance()
+          .ifPresent(
+              t -> {
+                visitor.accept(t.nominal());
+                visitor.accept(t.half());
+              });
+    } else if (line instanceof Line.Correlate correlate) {
+      visitor.accept(correlate.coefficient());
+    }
+    return places;
+  }
+
+  private static void places(Expression expression, List<Expression.Place> into) {
+    if (expression instanceof Expression.Place place) {
+      into.add(place);
+    } else {
+      parts(expression).forEach(part -> places(part, into));
+    }
+  }
+
+  /** The expressions that one is directly made of. */
+  private static List<Expression> parts(Expression expression) {
+    if (expression instanceof Expression.Call call) {
+      return call.arguments().stream().map(Expression.Argument::value).toList();
+    }
+    if (expression instanceof Expression.Unary unary) {
+      return List.of(unary.operand());
+    }
+    if (expression instanceof Expression.Binary binary) {
+      return List.of(binary.left(), binary.right());
+    }
+    if (expression instanceof Expression.Comparison comparison) {
+      return comparison.operands();
+    }
+    if (expression instanceof Expression.Conditional conditional) {
+      return List.of(conditional.condition(), conditional.then(), conditional.otherwise());
+    }
+    return expression instanceof Expression.Listing listing ? listing.elements() : List.of();
   }
 
   /**
@@ -67,21 +166,8 @@ public final class References {
       if (!place.name().equals("pi")) {
         names.add(place.name());
       }
-    } else if (expression instanceof Expression.Call call) {
-      call.arguments().forEach(a -> collect(a.value(), names));
-    } else if (expression instanceof Expression.Unary unary) {
-      collect(unary.operand(), names);
-    } else if (expression instanceof Expression.Binary binary) {
-      collect(binary.left(), names);
-      collect(binary.right(), names);
-    } else if (expression instanceof Expression.Comparison comparison) {
-      comparison.operands().forEach(o -> collect(o, names));
-    } else if (expression instanceof Expression.Conditional conditional) {
-      collect(conditional.condition(), names);
-      collect(conditional.then(), names);
-      collect(conditional.otherwise(), names);
-    } else if (expression instanceof Expression.Listing listing) {
-      listing.elements().forEach(e -> collect(e, names));
+    } else {
+      parts(expression).forEach(part -> collect(part, names));
     }
   }
 }

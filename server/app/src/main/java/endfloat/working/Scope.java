@@ -15,6 +15,14 @@ public interface Scope {
   /** All names of the record, for nearest-name hints. */
   Collection<String> names();
 
+  /**
+   * Kind of a column of a table, {@code wear.lash}, which is a value of its own; empty where there
+   * is no such column.
+   */
+  default Optional<Kind> columnOf(String table, String head) {
+    return Optional.empty();
+  }
+
   /** Names of materials that stand in the record. */
   default Collection<String> materials() {
     return List.of();

@@ -73,6 +73,11 @@ final class UnitsShown {
     if (written instanceof Expression.Place place && place.fields().isEmpty()) {
       return scope.unitOf(place.name());
     }
+    if (written instanceof Expression.Place column
+        && column.fields().size() == 1
+        && scope.columnOf(column.name(), column.fields().get(0)).isPresent()) {
+      return scope.unitOf(column.name() + "." + column.fields().get(0));
+    }
     if (written instanceof Expression.Unary unary) {
       return found(unary.operand(), typed, scope);
     }

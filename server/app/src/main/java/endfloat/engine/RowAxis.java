@@ -1,0 +1,86 @@
+package endfloat.engine;
+
+import endfloat.working.LineProblem;
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.RandomAccess;
+
+/**
+ * By what the rows of a table are told apart: their numbers, or the values of a key column. Rows of
+ * two tables that are only numbered are not the same rows, so the axis has the name of its table.
+ *
+ * @param axis {@code wear.row}, or the head of the key column
+ * @param labels one a row
+ * @param wrong row, from 0, and what is wrong with its key; empty where nothing is
+ */
+record RowAxis(String axis, List<List<String>> labels, Optional<Wrong> wrong) {
+
+  /** A key that names no row, or two. */
+  record Wrong(int row, LineProblem problem) {}
+
+  static RowAxis numbered(String table, int rows) {
+    return new RowAxis(table + ".row", new RowNumbers(rows), Optional.empty());
+  }
+
+  static RowAxis keyed(String head, ColumnTexts keys) {
+    List<List<String>> labels = new ArrayList<>(keys.size());
+    Map<String, Integer> seen = new HashMap<>();
+    Optional<Wrong> wrong = Optional.empty();
+    for (int row = 0; row < keys.size(); row++) {
+      String key = keys.text(row);
+      labels.add(List.of(key));
+      Integer before = seen.putIfAbsent(key, row);
+      if (wrong.isEmpty() && (key.isEmpty() || before != null)) {
+        String message =
+            key.isEmpty()
+                ? "Row " + (row + 1) + " has no " + head + ", by which the rows are named."
+                : "Rows " + (before + 1) + " and " + (row + 1) + " have the same " + head + ".";
+        wrong =
+            Optional.of(
+                new Wrong(
+                    row,
+                    LineProblem.error(
+                        ColumnNode.WHOLE,
+                        message,
+                        "Give each row its own, or let the rows be numbered.")));
+      }
+    }
+    return new RowAxis(head, labels, wrong);
+  }
+
+  /** Labels {@code 1}, {@code 2} ..., made when they are asked for. */
+  private static final class RowNumbers extends AbstractList<List<String>> implements RandomAccess {
+    private final int size;
+
+    RowNumbers(int size) {
+      this.size = size;
+    }
+
+    @Override
+    public List<String> get(int index) {
+      if (index < 0 || index >= size) {
+        throw new IndexOutOfBoundsException("row " + index + " of " + size);
+      }
+      return List.of(Integer.toString(index + 1));
+    }
+
+    @Override
+    public int size() {
+      return size;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof RowNumbers numbers ? numbers.size == size : super.equals(other);
+    }
+
+    @Override
+    public int hashCode() {
+      return super.hashCode();
+    }
+  }
+}

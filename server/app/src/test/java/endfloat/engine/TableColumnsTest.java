@@ -1,0 +1,177 @@
+package endfloat.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.record.InvestigationRecord;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Tables of a record: their columns as series of the language. Plain arithmetic, by hand. */
+class TableColumnsTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private static final String COLUMNS =
+      "{'head':'lash','kind':'number','unit':'thou'},{'head':'hours','kind':'number','unit':'h'},"
+          + "{'head':'batch','kind':'text'},{'head':'failed','kind':'truth'}";
+  private static final String ROWS =
+      "['12','400','B1','no'],['18','900','B2','yes'],['','650','B1','no'],['15','500','B2','']";
+
+  /** A record of one table and one working; single quotes stand for double ones. */
+  private static InvestigationRecord record(String table, String working) {
+    String text =
+        "{'format':'endfloat-record','version':1,'title_block':{'title':'t'},'cells':["
+            + "{'id':'c1','kind':'table','name':'wear',"
+            + table
+            + "},{'id':'c2','kind':'working','text':''}]}";
+    try {
+      JsonNode tree = JSON.readTree(text.replace('\'', '"'));
+      JsonNode cells = tree.path("cells");
+      ((ObjectNode) cells.get(cells.size() - 1)).put("text", working);
+      return InvestigationRecord.read(
+          JSON.writeValueAsString(tree).getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new IllegalArgumentException(e);
+    }
+  }
+
+  private static String table(String columns, String rows) {
+    return "'columns':[" + columns + "],'rows':[" + rows + "]";
+  }
+
+  private static ValueGraph graph(String columns, String rows, String working) {
+    return RecordGraph.of(record(table(columns, rows), working)).graph();
+  }
+
+  private static String said(ValueGraph graph, String name) {
+    Figure figure = graph.figure(name).orElseThrow();
+    if (figure.value().isEmpty() && figure.problem().isEmpty()) {
+      return figure.state() + " " + figure.waitingOn();
+    }
+    if (figure.problem().isPresent()) {
+      return figure.problem().get().message();
+    }
+    if (figure.value().orElseThrow() instanceof Value.Series series) {
+      return series.elements().stream()
+          .map(
+              e ->
+                  e instanceof Value.Scalar s
+                      ? Shown.digits(figure.unit().map(u -> u.fromSi(s.si())).orElse(s.si()), 6)
+                      : e instanceof Value.Absent ? "-" : e.toString())
+          .collect(Collectors.joining(" "));
+    }
+    return Shown.of(figure, graph.settings()).orElseThrow().text();
+  }
+
+  @Test
+  void aColumnIsASeriesOverItsRows() {
+    ValueGraph graph =
+        graph(
+            COLUMNS,
+            ROWS,
+            "twice [thou] = 2*wear.lash\ngreatest [thou] = max(wear.lash)\nn = count(wear.lash)");
+    assertEquals("12 18 - 15", said(graph, "wear.lash"));
+    assertEquals("24 36 - 30", said(graph, "twice"));
+    assertEquals("0.4572 mm", said(graph, "greatest"));
+    assertEquals("3", said(graph, "n"));
+    assertEquals(
+        List.of("1 of 4 rows have no value here and are left out."),
+        graph.figure("n").orElseThrow().hints().stream().map(h -> h.message()).toList());
+  }
+
+  @Test
+  void aColumnMayBeWorkedOutFromOthersAndFromLines() {
+    String derived =
+        COLUMNS
+            + ",{'head':'rate','kind':'number','unit':'um/h','formula':'(wear.lash - new_lash)/wear.hours'}";
+    ValueGraph graph =
+        graph(derived, ROWS, "new_lash [thou] = 8 thou\nworst [um/h] = max(wear.rate)");
+    assertEquals("0.254 0.282222 - 0.3556", said(graph, "wear.rate"));
+    assertEquals("0.3556 µm/h", said(graph, "worst"));
+  }
+
+  @Test
+  void aRowIsPickedByItsNumberOrItsKey() {
+    assertEquals(
+        "0.4572 mm", said(graph(COLUMNS, ROWS, "x [thou] = pick(wear.lash, row: 2)"), "x"));
+    String keyed =
+        COLUMNS.replace(
+            "{'head':'hours'", "{'head':'engine','key':true,'kind':'text'},{'head':'hours'");
+    String rows = "['12','W6-1','400','B1','no'],['18','W6-2','900','B2','yes']";
+    assertEquals(
+        "0.4572 mm", said(graph(keyed, rows, "x [thou] = pick(wear.lash, engine: \"W6-2\")"), "x"));
+    assertEquals(
+        "Rows 1 and 2 have the same engine.",
+        said(graph(keyed, rows.replace("W6-2", "W6-1"), ""), "wear.lash"));
+  }
+
+  @Test
+  void rowsOfTwoTablesThatAreOnlyNumberedAreNotTheSameRows() throws IOException {
+    String two =
+        table(COLUMNS, ROWS) + "},{'id':'c9','kind':'table','name':'other'," + table(COLUMNS, ROWS);
+    ValueGraph graph = RecordGraph.of(record(two, "x = wear.lash/other.lash")).graph();
+    assertTrue(said(graph, "x").startsWith("The stations differ"), said(graph, "x"));
+  }
+
+  @Test
+  void aLimitOnAColumnJudgesEachRow() {
+    String limited = table(COLUMNS, ROWS) + ",'limits':['limit wear.lash: at most 15 thou']";
+    ValueGraph graph = RecordGraph.of(record(limited, "")).graph();
+    Figure lash = graph.figure("wear.lash").orElseThrow();
+    assertEquals(3, lash.judgements().size());
+    assertEquals(Verdict.OUTSIDE, lash.verdict().orElseThrow());
+    assertEquals("2", lash.worstElement().orElseThrow().labels().get("wear.row"));
+    assertEquals(
+        List.of(), graph.problems("c1").stream().filter(p -> p.at().contains("limits")).toList());
+  }
+
+  @Test
+  void aFieldThatCannotBeReadLeavesItsColumnUnread() {
+    ValueGraph graph =
+        graph(
+            COLUMNS,
+            ROWS.replace("'18'", "'1,8'").replace("'yes'", "'maybe'"),
+            "x = max(wear.lash)\ny = max(wear.hours)");
+    assertEquals(Figure.State.ERROR, graph.figure("wear.lash").orElseThrow().state());
+    assertEquals(Figure.State.WAITING, graph.figure("x").orElseThrow().state());
+    assertEquals("900 h", said(graph, "y"));
+    assertTrue(
+        graph.problems("c1").stream().anyMatch(p -> p.at().equals("/rows/1/0")),
+        graph.problems("c1").toString());
+    assertEquals("Row 2: \"maybe\" is neither yes nor no.", said(graph, "wear.failed"));
+  }
+
+  @Test
+  void anEditOfOneColumnReachesOnlyWhatReadsIt() {
+    InvestigationRecord before =
+        record(table(COLUMNS, ROWS), "x = max(wear.lash)\ny = max(wear.hours)");
+    RecordGraph live = RecordGraph.of(before);
+    long evaluations = live.graph().evaluations();
+    ValueGraph.Changed changed =
+        live.update(
+            record(
+                table(COLUMNS, ROWS.replace("'900'", "'950'")),
+                "x = max(wear.lash)\ny = max(wear.hours)"));
+    assertEquals(java.util.Set.of("wear.hours", "wear", "y"), changed.names());
+    assertTrue(live.graph().evaluations() - evaluations <= 4);
+  }
+
+  @Test
+  void aColumnThatComesLaterIsFoundByTheLinesThatNameIt() {
+    String working = "x [um/h] = max(wear.rate)";
+    RecordGraph live = RecordGraph.of(record(table(COLUMNS, ROWS), working));
+    assertEquals(Figure.State.ERROR, live.graph().figure("x").orElseThrow().state());
+    String derived =
+        COLUMNS + ",{'head':'rate','kind':'number','unit':'um/h','formula':'wear.lash/wear.hours'}";
+    live.update(record(table(derived, ROWS), working));
+    assertEquals("0.762 µm/h", said(live.graph(), "x"));
+    live.update(record(table(COLUMNS, ROWS), working));
+    assertEquals(Figure.State.ERROR, live.graph().figure("x").orElseThrow().state());
+  }
+}
