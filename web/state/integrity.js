@@ -25,6 +25,6 @@ export function counts(summary) {
   const waiting = summary.waiting ?? 0;
   const parts = [];
   if (errors > 0) parts.push(`${errors} ${errors === 1 ? "line" : "lines"} in error`);
-  if (waiting > 0) parts.push(`${waiting} waiting`);
+  if (waiting > 0) parts.push(`${waiting} ${waiting === 1 ? "value" : "values"} waiting`);
   return parts.join(", ");
 }

@@ -1,4 +1,5 @@
 import { isNotWithin } from "../state/figures.js";
+import { counts } from "../state/integrity.js";
 import { arrange, attribute, el, write } from "./dom.js";
 import { glyph, verdictClass } from "./verdict.js";
 
@@ -56,7 +57,8 @@ export class Rail {
   drawSummary() {
     const summary = this.desk.sheet.summary;
     const keys = { within: "within", "not proven": "not_proven", outside: "outside" };
-    let total = 0;
+    const unjudged = [["limits_in_error", "in error"], ["limits_waiting", "waiting"]].map(([key, word]) => [summary[key] ?? 0, word]).filter(([count]) => count > 0);
+    let total = unjudged.reduce((sum, [count]) => sum + count, 0);
     for (const [verdict, number] of this.#counts) {
       const count = summary[keys[verdict]] ?? 0;
       total += count;
@@ -64,8 +66,8 @@ export class Rail {
     }
     write(this.#total, total === 1 ? "1 limit" : `${total} limits`);
     const taken = summary.readings_taken;
-    const waits = [summary.errors > 0 ? `${summary.errors} in error` : "", summary.waiting > 0 ? `${summary.waiting} waiting` : ""].filter(Boolean).join(", ");
-    this.#more.replaceChildren(...[taken === undefined ? "" : `${taken} of ${summary.readings_total} readings taken`, waits].filter(Boolean).flatMap((text) => [text, el("br")]));
+    const limits = unjudged.map(([count, word]) => `${count} ${word}`).join(", ");
+    this.#more.replaceChildren(...[limits && `limits not judged: ${limits}`, taken === undefined ? "" : `${taken} of ${summary.readings_total} readings taken`, counts(summary)].filter(Boolean).flatMap((text) => [text, el("br")]));
     this.next.hidden = ![...this.desk.sheet.cells.values()].some((cell) => isNotWithin(cell.worst));
   }
 

@@ -77,7 +77,7 @@ final class AgreeCommand implements Callable<Integer> {
   }
 
   private boolean saved(Path record, Agree.Report report) {
-    if (!save || report.agrees()) {
+    if (!save || (report.agrees() && report.limitsCounted())) {
       return false;
     }
     RecordFile.saveResults(record);

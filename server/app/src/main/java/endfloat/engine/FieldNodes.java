@@ -111,7 +111,7 @@ final class FieldNodes {
     Piece piece = new Piece(place, text);
     FieldPlaces fields = new FieldPlaces(text, stretches);
     if (!errors.isEmpty()) {
-      return placed(new BrokenNode(clause, piece, "", errors), fields);
+      return placed(BrokenNode.ofLimit(clause, piece, line.decides(), errors), fields);
     }
     Map<String, String> notes = new LinkedHashMap<>();
     note(notes, "condition", line.condition());

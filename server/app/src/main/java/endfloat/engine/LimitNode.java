@@ -71,6 +71,11 @@ final class LimitNode extends LineNode {
     return judgements.stream().map(j -> j.standing(offset(), typedLow, typedHigh)).toList();
   }
 
+  /** The same without the texts. */
+  List<Verdict> verdicts() {
+    return judgements.stream().map(Judgement::verdict).toList();
+  }
+
   @Override
   void made(Checked checked, Planner planner) {
     Checked.Limited limited = (Checked.Limited) checked;

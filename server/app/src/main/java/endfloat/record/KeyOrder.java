@@ -22,6 +22,7 @@ final class KeyOrder {
           "temperature material axes entries struck mark reason by time text of_this_engine clause marks answered settled photo caption disposition",
           "remark readings view columns limits rows sizes causes evidence findings roles",
           "source source_hash readings_file readings_hash",
+          "within not_proven outside waiting in_error",
           "cells remarks library figures value u verdict results hashes");
 
   private static final Map<String, Integer> RANK = new HashMap<>();

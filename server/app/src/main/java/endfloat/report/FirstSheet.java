@@ -84,11 +84,19 @@ final class FirstSheet {
   private void unsettled(JsonNode summary) {
     int errors = summary.path("errors").asInt();
     int waiting = summary.path("waiting").asInt();
+    int limitsWaiting = summary.path("limits_waiting").asInt();
+    int limitsInError = summary.path("limits_in_error").asInt();
+    if (limitsWaiting + limitsInError > 0) {
+      out.element(
+          "p",
+          "wrong",
+          "Not judged: " + limitsWaiting + " waiting, " + limitsInError + " in error.");
+    }
     if (errors + waiting > 0) {
       out.element(
           "p",
           "wrong",
-          errors + " in error, " + waiting + " waiting: what rests on them is not judged.");
+          errors + " lines in error, " + waiting + " values waiting for readings or lines.");
     }
     if (!sheet.overdue().isEmpty()) {
       out.element(

@@ -32,13 +32,15 @@ public final class Agree {
    * @param savedLibrary version of the library they came from; empty where none was said
    * @param library version of this one
    * @param sourceChanged whether the record is another than the one the figures were saved with
+   * @param limitsCounted whether it was saved with how its limits read, and they read so now
    */
   public record Report(
       int compared,
       List<Difference> differences,
       String savedLibrary,
       String library,
-      boolean sourceChanged) {
+      boolean sourceChanged,
+      boolean limitsCounted) {
     /** Whether there were figures to compare, and all agree. */
     public boolean agrees() {
       return compared > 0 && differences.isEmpty();
@@ -88,7 +90,8 @@ public final class Agree {
         List.copyOf(agree.differences),
         record.savedLibrary(),
         results.path("library").asText(),
-        !hash.isEmpty() && !hash.equals(record.sourceHash()));
+        !hash.isEmpty() && !hash.equals(record.sourceHash()),
+        Results.counted(record.tree().path("results")).equals(Results.counted(results)));
   }
 
   private void compare(InvestigationRecord record, JsonNode saved, JsonNode now) {

@@ -89,6 +89,7 @@ class ShippedRecordsTest {
     Agree.Report report = Agree.of(record, false);
     assertEquals(List.of(), report.differences(), "endfloat agree --save writes them anew");
     assertTrue(report.compared() > 10, report.compared() + " figures saved");
+    assertTrue(report.limitsCounted(), "the shelf would count other limits than the sheet");
     assertFalse(report.sourceChanged(), "saved with another source");
     assertTrue(record.cells().size() <= 60, "a reader's evening: " + record.cells().size());
   }

@@ -7,6 +7,7 @@ import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.HeavyWork;
+import endfloat.engine.LimitCount;
 import endfloat.engine.PlacedLines;
 import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
@@ -87,7 +88,7 @@ public final class SheetView {
   }
 
   private ObjectNode summary() {
-    ObjectNode summary = Summary.of(known.values(), heads.values());
+    ObjectNode summary = Summary.of(LimitCount.of(graph()), known.values(), heads.values());
     saved.ifPresent(figures -> figures.into(summary));
     return summary;
   }

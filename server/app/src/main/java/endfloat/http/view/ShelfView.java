@@ -1,14 +1,15 @@
 package endfloat.http.view;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.LimitCount;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.Reading;
 import endfloat.record.Shelf;
 import endfloat.record.TitleBlock;
+import endfloat.review.Results;
 import java.time.Instant;
 import java.util.List;
 
@@ -63,20 +64,12 @@ public final class ShelfView {
     into.put("engine_type", block.engineType()).put("engine_serial", block.engineSerial());
     into.put("state", block.state()).put("date", block.date());
     into.put("figures", record.savedFigures().size());
-    int within = 0;
-    int notProven = 0;
-    int outside = 0;
-    for (JsonNode figure : record.savedFigures()) {
-      switch (figure.path("verdict").asText("")) {
-        case "within" -> within++;
-        case "not proven" -> notProven++;
-        case "outside" -> outside++;
-        default -> {}
-      }
-    }
+    LimitCount limits = Results.limits(record);
     ObjectNode verdicts = into.putObject("verdicts");
     readings(into.putObject("readings"), record);
     into.put("part", block.part()).put("revision", block.revision());
-    verdicts.put("within", within).put("not_proven", notProven).put("outside", outside);
+    verdicts.put("within", limits.within()).put("not_proven", limits.notProven());
+    verdicts.put("outside", limits.outside());
+    verdicts.put("waiting", limits.waiting()).put("in_error", limits.inError());
   }
 }
