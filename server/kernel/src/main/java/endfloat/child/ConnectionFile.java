@@ -1,0 +1,100 @@
+package endfloat.child;
+
+import io.github.spencerpark.jupyter.kernel.KernelConnectionProperties;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+
+/** Ports and key of one kernel, in the protocol's connection file: only its owner may read it. */
+public final class ConnectionFile {
+  private static final String ADDRESS = "127.0.0.1";
+  private static final InetAddress LOOPBACK = InetAddress.getLoopbackAddress();
+  private static final int KEY_BYTES = 32;
+
+  private ConnectionFile() {}
+
+  /** Free ports of this machine, and a new key. */
+  public static KernelConnectionProperties fresh() throws IOException {
+    List<ServerSocket> held = new ArrayList<>();
+    try {
+      for (int i = 0; i < 5; i++) {
+        held.add(new ServerSocket(0, 1, LOOPBACK));
+      }
+      byte[] key = new byte[KEY_BYTES];
+      new SecureRandom().nextBytes(key);
+      int[] ports = held.stream().mapToInt(ServerSocket::getLocalPort).toArray();
+      return new KernelConnectionProperties(
+          ADDRESS,
+          ports[0],
+          ports[1],
+          ports[2],
+          ports[3],
+          ports[4],
+          "tcp",
+          "hmac-sha256",
+          HexFormat.of().formatHex(key));
+    } finally {
+      for (ServerSocket socket : held) {
+        socket.close();
+      }
+    }
+  }
+
+  /** Writes a file that did not exist before, readable by its owner only. */
+  public static void write(KernelConnectionProperties connection, Path file) throws IOException {
+    boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
+    FileAttribute<?>[] owner =
+        posix
+            ? new FileAttribute<?>[] {
+              PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+            }
+            : new FileAttribute<?>[0];
+    try {
+      Files.createFile(file, owner);
+    } catch (FileAlreadyExistsException e) {
+      throw new IOException(file + " is there already", e);
+    }
+    Files.writeString(
+        file,
+        connection.toJsonString(),
+        StandardCharsets.UTF_8,
+        StandardOpenOption.TRUNCATE_EXISTING);
+  }
+
+  /**
+   * Reads what {@link #write} has written, or another client of the protocol.
+   *
+   * @throws IOException if it cannot be read or is no connection file
+   */
+  public static KernelConnectionProperties read(Path file) throws IOException {
+    KernelConnectionProperties connection;
+    try {
+      connection = KernelConnectionProperties.parse(Files.readString(file, StandardCharsets.UTF_8));
+    } catch (RuntimeException e) {
+      throw new IOException(file + " is no connection file", e);
+    }
+    if (connection == null || connection.getKey() == null || connection.getKey().isEmpty()) {
+      throw new IOException(file + " has no key; an unsigned kernel is not started");
+    }
+    if (!ADDRESS.equals(connection.getIp()) || !"tcp".equals(connection.getTransport())) {
+      throw new IOException(file + " leads outside this machine; only " + ADDRESS + " is served");
+    }
+    return connection;
+  }
+
+  /** An endpoint of the connection. */
+  public static String address(KernelConnectionProperties connection, int port) {
+    return connection.getTransport() + "://" + connection.getIp() + ":" + port;
+  }
+}
