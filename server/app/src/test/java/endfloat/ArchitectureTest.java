@@ -22,6 +22,7 @@ class ArchitectureTest {
   private static final String[] CALC_LIB = {
     "endfloat.definition..",
     "endfloat.units..",
+    "endfloat.quantities..",
     "endfloat.catalogue..",
     "endfloat.numerics..",
     "endfloat.materials..",
