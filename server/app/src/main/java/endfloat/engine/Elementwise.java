@@ -66,6 +66,11 @@ final class Elementwise {
     return widest;
   }
 
+  /** For each element of one series the place of its partner in another; null where alike. */
+  static int[] partners(Series of, Series other, Span span) {
+    return places(of, other, span);
+  }
+
   /** For each element of the widest the place of its partner; null where they stand alike. */
   private static int[] places(Series widest, Series other, Span span) {
     if (widest.axes().equals(other.axes()) && widest.labels().equals(other.labels())) {

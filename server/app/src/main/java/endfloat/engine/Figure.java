@@ -96,6 +96,9 @@ public record Figure(
 
   /** The element judged worst, of equals the one least likely to conform. */
   public Optional<Element> worstElement() {
+    if (elements instanceof SeriesElements many) {
+      return judgements.stream().min(WORST_FIRST).map(many::of);
+    }
     Element worst = null;
     Judgement least = null;
     for (Element element : elements) {

@@ -18,6 +18,9 @@ import java.util.Set;
 
 /** Makes figures of nodes: the only place that says where a line stands now. */
 final class FigureMaker {
+  /** A series of no more elements is told whole at once. */
+  private static final int FEW = 200;
+
   private static final Comparator<Figure.Waiting> BY_PLACE =
       Comparator.comparing(Figure.Waiting::label)
           .thenComparing(Figure.Waiting::clause)
@@ -47,7 +50,8 @@ final class FigureMaker {
       value = Optional.ofNullable(reading.readable());
     }
     List<Judgement> judgements = judgements(slot, true);
-    double u = value.map(this::standardUncertainty).orElse(0.0);
+    Correlations together = graph.correlations();
+    double u = value.map(v -> standardUncertainty(v, together)).orElse(0.0);
     return new Figure(
         slot.name(),
         node.clause(),
@@ -57,7 +61,7 @@ final class FigureMaker {
         Optional.ofNullable(node.unit()),
         value,
         u,
-        value.map(v -> degreesOfFreedom(v, u)).orElse(Double.POSITIVE_INFINITY),
+        value.map(v -> degreesOfFreedom(v, u, together)).orElse(Double.POSITIVE_INFINITY),
         typed(node),
         node instanceof DefinitionNode d ? d.typedSpread() : Optional.empty(),
         elements(node, value, judgements),
@@ -68,15 +72,13 @@ final class FigureMaker {
         node instanceof DefinitionNode definition ? definition.definition().comment() : "");
   }
 
-  private double standardUncertainty(Value value) {
-    return value instanceof Scalar scalar
-        ? graph.correlations().standardUncertainty(scalar.gradient())
-        : 0;
+  private static double standardUncertainty(Value value, Correlations correlations) {
+    return value instanceof Scalar scalar ? correlations.standardUncertainty(scalar.gradient()) : 0;
   }
 
-  private double degreesOfFreedom(Value value, double u) {
+  private static double degreesOfFreedom(Value value, double u, Correlations correlations) {
     return value instanceof Scalar scalar
-        ? graph.correlations().degreesOfFreedom(scalar.gradient(), u)
+        ? correlations.degreesOfFreedom(scalar.gradient(), u)
         : Double.POSITIVE_INFINITY;
   }
 
@@ -137,22 +139,11 @@ final class FigureMaker {
   private List<Figure.Element> elements(
       Node node, Optional<Value> value, List<Judgement> judgements) {
     List<Figure.Element> elements = new ArrayList<>();
+    if (node instanceof TableNode) {
+      return elements;
+    }
     if (value.isPresent() && value.get() instanceof Series series) {
-      for (int i = 0; i < series.size(); i++) {
-        Map<String, String> labels = series.labelsAt(i);
-        String typed =
-            node instanceof ReadingNode reading ? reading.typed(series.labels().get(i)) : "";
-        elements.add(
-            element(
-                "",
-                labels,
-                series.elements().get(i),
-                Optional.ofNullable(node.unit()),
-                typed,
-                labels.isEmpty()
-                    ? List.of()
-                    : judgements.stream().filter(j -> j.station().equals(labels)).toList()));
-      }
+      return elements(node, series, judgements, graph.correlations());
     } else if (value.isPresent() && value.get() instanceof Fields fields) {
       Map<String, Unit> units =
           node instanceof DefinitionNode definition ? definition.fieldUnits() : Map.of();
@@ -165,30 +156,58 @@ final class FigureMaker {
                 fields.values().get(i),
                 Optional.ofNullable(units.get(field)),
                 "",
-                judgements.stream().filter(j -> j.field().equals(field)).toList()));
+                judgements.stream().filter(j -> j.field().equals(field)).toList(),
+                graph.correlations()));
       }
     }
     return elements;
   }
 
-  private Figure.Element element(
+  private static List<Figure.Element> elements(
+      Node node, Series series, List<Judgement> judgements, Correlations correlations) {
+    Optional<Unit> unit = Optional.ofNullable(node.unit());
+    SeriesElements elements =
+        new SeriesElements(
+            series,
+            judgements,
+            (at, judged) -> {
+              String typed =
+                  node instanceof ReadingNode reading
+                      ? reading.typed(series.labels().get(at))
+                      : node instanceof ColumnNode column ? column.typed(at) : "";
+              return element(
+                  "",
+                  series.labelsAt(at),
+                  series.elements().get(at),
+                  unit,
+                  typed,
+                  judged,
+                  correlations);
+            });
+    // of a column of a hundred thousand rows a page looks at a few; what a reading has typed may
+    // be another text tomorrow
+    return node instanceof ReadingNode || series.size() <= FEW ? List.copyOf(elements) : elements;
+  }
+
+  private static Figure.Element element(
       String field,
       Map<String, String> station,
       Value value,
       Optional<Unit> unit,
       String typed,
-      List<Judgement> judgements) {
-    double u = standardUncertainty(value);
+      List<Judgement> judgements,
+      Correlations correlations) {
+    double u = standardUncertainty(value, correlations);
     return new Figure.Element(
         field,
         station,
         value,
         u,
-        degreesOfFreedom(value, u),
+        degreesOfFreedom(value, u, correlations),
         unit,
         typed.isEmpty() ? Optional.empty() : Optional.of(typed),
         judgements,
-        within(value).stream().map(this::standardUncertainty).toList());
+        within(value).stream().map(v -> standardUncertainty(v, correlations)).toList());
   }
 
   private static List<Value> within(Value value) {

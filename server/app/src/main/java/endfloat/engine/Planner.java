@@ -2,6 +2,7 @@ package endfloat.engine;
 
 import endfloat.engine.Value.Absent;
 import endfloat.engine.Value.Scalar;
+import endfloat.working.Kind;
 import endfloat.working.Span;
 import endfloat.working.Typed;
 import java.util.List;
@@ -74,7 +75,16 @@ final class Planner {
     }
     if (typed instanceof Typed.Reduce reduce) {
       return new SeriesTerms.Reduce(
-          reduce.span(), reduce.function(), plan(reduce.series()), reduce.over());
+          reduce.span(),
+          reduce.function(),
+          plan(reduce.series()),
+          reduce.over(),
+          axis(reduce.kind()),
+          reduce.by().map(this::plan),
+          reduce.share().map(this::plan));
+    }
+    if (typed instanceof Typed.Only only) {
+      return new SelectionTerms.Only(only.span(), plan(only.series()), plan(only.condition()));
     }
     if (typed instanceof Typed.Pick pick) {
       return new SeriesTerms.Pick(pick.span(), plan(pick.series()), pick.labels(), pick.stage());
@@ -83,9 +93,18 @@ final class Planner {
       return new SeriesTerms.Listing(list.span(), all(list.elements()));
     }
     if (typed instanceof Typed.Build build) {
-      return new SeriesTerms.Build(build.span(), build.part().name(), all(build.components()));
+      boolean list = build.kind() instanceof Kind.Parts parts && parts.list();
+      return new SeriesTerms.Build(
+          build.span(), build.part().name(), all(build.components()), list);
     }
     throw new IllegalStateException("no term for " + typed);
+  }
+
+  /** Of what is left: the groups, where it goes by groups. */
+  private static String axis(Kind kind) {
+    return kind instanceof Kind.Series series && series.axes().size() == 1
+        ? series.axes().get(0)
+        : "";
   }
 
   private Term[] all(List<Typed> many) {

@@ -92,6 +92,43 @@ final class Reductions {
     return scaled(span, sum(span, sorted.subList(half - 1, half + 1)), 2);
   }
 
+  /**
+   * Between the values next to the rank {@code share (n + 1)}: NIST/SEMATECH e-Handbook of
+   * Statistical Methods, 7.2.6.2. Where so few values cannot tell it, it is refused.
+   *
+   * @param share of the values that lie below, 0 to 1
+   */
+  static Value quantile(Span span, List<Value> values, double share) {
+    int n = values.size();
+    double exact = share * (n + 1);
+    // 0.3 of 10 is the third value, whatever the last bit of 0.3 says
+    double rank = Math.abs(exact - Math.rint(exact)) < 1e-9 ? Math.rint(exact) : exact;
+    int below = (int) Math.floor(rank);
+    if (!(share > 0 && share < 1)) {
+      throw new LineFailure(
+          span, "The share of a quantile lies between 0 and 1.", "min and max give the ends.");
+    }
+    if (below < 1 || below > n || (below == n && rank > n)) {
+      int needed = (int) Math.ceil(1 / Math.min(share, 1 - share)) - 1;
+      throw new LineFailure(
+          span,
+          n + " values do not tell this quantile: it lies beyond the last of them.",
+          "It takes " + needed + " values or more; min and max give the ends of these.");
+    }
+    List<Value> sorted = new ArrayList<>(values);
+    sorted.sort(Comparator.comparingDouble(v -> ((Scalar) v).si()));
+    Scalar low = scalar(sorted, below - 1);
+    if (rank == below) {
+      return low;
+    }
+    Scalar high = scalar(sorted, below);
+    double part = rank - below;
+    return Functions.scalar(
+        span,
+        low.si() + part * (high.si() - low.si()),
+        Gradient.combine(1 - part, low.gradient(), part, high.gradient()));
+  }
+
   private static Scalar standardDeviation(Span span, List<Value> values) {
     int n = values.size();
     if (n < 2) {

@@ -4,9 +4,9 @@ import endfloat.engine.Value.Absent;
 import endfloat.engine.Value.Fields;
 import endfloat.engine.Value.PartList;
 import endfloat.engine.Value.PartValue;
+import endfloat.engine.Value.Scalar;
 import endfloat.engine.Value.Series;
 import endfloat.working.BuiltIn;
-import endfloat.working.LineProblem;
 import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,15 +18,29 @@ import java.util.Optional;
 final class SeriesTerms {
   private SeriesTerms() {}
 
-  /** {@code max(x, over: "plane")}. */
-  record Reduce(Span span, BuiltIn function, Term series, List<String> over) implements Term {
+  /** {@code max(x, over: "plane")}, {@code mean(x, by: wear.batch)}, {@code quantile(x, 0.9)}. */
+  record Reduce(
+      Span span,
+      BuiltIn function,
+      Term series,
+      List<String> over,
+      String axis,
+      Optional<Term> by,
+      Optional<Term> share)
+      implements Term {
     @Override
     public Value evaluate(Frame frame) {
       if (!(series.evaluate(frame) instanceof Series whole)) {
         throw new IllegalStateException("no series to reduce at " + span);
       }
+      double below = share.map(s -> ((Scalar) s.evaluate(frame)).si()).orElse(Double.NaN);
+      if (by.isPresent()) {
+        Series groups = (Series) by.get().evaluate(frame);
+        return SelectionTerms.byGroups(
+            span, whole, groups, by.get().span(), axis, group -> of(group, below), frame);
+      }
       if (over.isEmpty() || over.size() == whole.axes().size()) {
-        return reduced(whole.elements(), frame);
+        return reduced(whole.elements(), below, frame);
       }
       List<String> left = whole.axes().stream().filter(a -> !over.contains(a)).toList();
       Map<List<String>, List<Value>> groups = new LinkedHashMap<>();
@@ -37,26 +51,22 @@ final class SeriesTerms {
             .add(whole.elements().get(i));
       }
       List<Value> reduced = new ArrayList<>();
-      groups.values().forEach(group -> reduced.add(reduced(group, frame)));
+      groups.values().forEach(group -> reduced.add(reduced(group, below, frame)));
       return new Series(left, List.copyOf(groups.keySet()), reduced);
     }
 
-    /** Of the rows that have a value; how many have none is said. */
-    private Value reduced(List<Value> all, Frame frame) {
+    private Value reduced(List<Value> all, double below, Frame frame) {
       List<Value> present = present(all);
       if (present.size() < all.size()) {
-        frame.hint(
-            new LineProblem(
-                span,
-                all.size()
-                    - present.size()
-                    + " of "
-                    + all.size()
-                    + " rows have no value here and are left out.",
-                "",
-                LineProblem.Severity.HINT));
+        frame.hint(SelectionTerms.leftOut(span, all.size() - present.size(), all.size()));
       }
-      return Reductions.of(function, span, present);
+      return of(present, below);
+    }
+
+    private Value of(List<Value> values, double below) {
+      return function == BuiltIn.QUANTILE
+          ? Reductions.quantile(span, values, below)
+          : Reductions.of(function, span, values);
     }
   }
 
@@ -157,16 +167,42 @@ final class SeriesTerms {
     }
   }
 
-  /** A part from its components. */
+  /**
+   * A part from its components, or a list of parts from series of them.
+   *
+   * @param each whether a component is a series
+   */
   @SuppressWarnings("ArrayRecordComponent") // read at every evaluation, altered by nobody
-  record Build(Span span, String part, Term[] components) implements Term {
+  record Build(Span span, String part, Term[] components, boolean each) implements Term {
     @Override
     public Value evaluate(Frame frame) {
       Value[] values = new Value[components.length];
       for (int i = 0; i < values.length; i++) {
         values[i] = components[i].evaluate(frame);
       }
-      return new PartValue(part, values);
+      return each ? parts(values) : new PartValue(part, values);
+    }
+
+    private PartList parts(Value[] values) {
+      Series built =
+          (Series)
+              Elementwise.map(
+                  values, Planner.spans(components), (one, at) -> new PartValue(part, one));
+      List<PartValue> parts = new ArrayList<>(built.size());
+      for (int i = 0; i < built.size(); i++) {
+        if (!(built.elements().get(i) instanceof PartValue one)) {
+          throw new LineFailure(
+              span,
+              "The "
+                  + part
+                  + " at "
+                  + Elementwise.station(built.axes(), built.labels().get(i))
+                  + " is not whole.",
+              "Enter what is missing, or choose the rows with only(...).");
+        }
+        parts.add(one);
+      }
+      return new PartList(parts);
     }
   }
 }

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Whether an argument is what its parameter takes. */
 final class ArgumentKinds {
@@ -69,7 +70,7 @@ final class ArgumentKinds {
       case LIST, INDEXED -> list(call, parameter, argument, variables);
       case TEXT -> text(call, parameter, checking.operand(argument.value()));
       case CHOICE -> choice(call, parameter, checking.operand(argument.value()));
-      case PARTS -> parts(call, parameter, checking.operand(argument.value()));
+      case PARTS -> parts(call, parameter, ofTable(parameter, argument.value()));
     };
   }
 
@@ -237,6 +238,33 @@ final class ArgumentKinds {
               + Nearest.choices(parameter.choices()));
     }
     return operand;
+  }
+
+  /** A table whose columns have the names of what a part is made of is a list of such parts. */
+  private Operand ofTable(Parameter parameter, Expression written) {
+    Operand operand = checking.operand(written);
+    if (!(written instanceof Expression.Place place) || !KindWords.isTable(operand.kind())) {
+      return operand;
+    }
+    Set<String> heads = ((Kind.Fields) operand.kind()).fields().keySet();
+    List<Expression.Argument> components =
+        parameter.part().orElseThrow().components().stream()
+            .map(Parameter::name)
+            .filter(heads::contains)
+            .map(
+                head ->
+                    new Expression.Argument(
+                        place.span(),
+                        Optional.of(head),
+                        new Expression.Place(place.span(), place.name(), List.of(head))))
+            .toList();
+    return checking.operand(
+        new Expression.Call(
+            place.span(),
+            place.span(),
+            parameter.part().orElseThrow().name(),
+            components,
+            List.of()));
   }
 
   private static Operand parts(Expression.Call call, Parameter parameter, Operand operand) {

@@ -66,6 +66,8 @@ public enum BuiltIn {
   COUNT("count"),
   /** Standard deviation of a sample, n - 1. */
   SD("sd"),
+  /** The value below which a given share of a sample lies. */
+  QUANTILE("quantile"),
   FIRST("first"),
   LAST("last");
 

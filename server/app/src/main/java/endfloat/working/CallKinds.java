@@ -112,14 +112,10 @@ final class CallKinds {
 
   private Typed build(Expression.Call call, Part part) {
     Bound bound = bind(call, part.components());
-    if (!bound.spread().isEmpty()) {
-      throw new KindException(
-          bound.spread().get(0).span(),
-          "A " + part.name() + " is made of single values, and this is a series",
-          "Take one station, such as pick(x, cylinder: 3)");
-    }
-    return new Typed.Build(
-        call.span(), new Kind.Parts(part.name(), false), part, bound.arguments());
+    // from a series, such as a column of a table, one part each
+    SeriesRules.spread(Kinds.NUMBER, bound.spread());
+    boolean list = !bound.spread().isEmpty();
+    return new Typed.Build(call.span(), new Kind.Parts(part.name(), list), part, bound.arguments());
   }
 
   /** Arguments in the order of the parameters, and those that make the call element by element. */

@@ -108,6 +108,14 @@ final class CompletionOptions {
    * @param position how many arguments stand before
    */
   List<Option> arguments(String function, Set<String> given, int position) {
+    if (parameters(function).isEmpty()) {
+      return FunctionKinds.named(function).entrySet().stream()
+          .filter(one -> !given.contains(one.getKey()))
+          .map(
+              one ->
+                  new Option(one.getKey() + ":", one.getValue(), one.getKey() + ": ", "argument"))
+          .toList();
+    }
     List<Parameter> parameters = parameters(function).orElse(List.of());
     int byPosition = Math.max(0, position - given.size());
     List<Option> arguments = new ArrayList<>();

@@ -21,6 +21,13 @@ final class DefinitionKinds {
     }
     SpreadKinds spreads = new SpreadKinds(checking, line);
     Operand value = spreads.value(written);
+    if (value.typed() instanceof Typed.Name table && KindWords.isTable(value.kind())) {
+      String first = ((Kind.Fields) value.kind()).fields().keySet().iterator().next();
+      throw new KindException(
+          value.span(),
+          table.name() + " is a table, not a value",
+          "Name a column, such as " + table.name() + "." + first);
+    }
     Kind kind = declared(line, value);
     Optional<Checked.Spread> spread = line.spread().map(s -> spreads.spread(value, s));
     return new Checked.Value(

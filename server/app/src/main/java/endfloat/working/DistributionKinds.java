@@ -3,6 +3,7 @@ package endfloat.working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** {@code normal(85 degC, 1.4 K)} and the like, alone on the right of an input. */
 final class DistributionKinds {
@@ -110,7 +111,14 @@ final class DistributionKinds {
     }
     SumRules.numeric(series);
     Typed mean =
-        new Typed.Reduce(call.span(), series.element(), BuiltIn.MEAN, series.typed(), List.of());
+        new Typed.Reduce(
+            call.span(),
+            series.element(),
+            BuiltIn.MEAN,
+            series.typed(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty());
     return new Drawn(
         written.get(0),
         mean,

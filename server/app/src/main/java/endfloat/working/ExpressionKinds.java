@@ -205,6 +205,12 @@ final class ExpressionKinds {
     List<Operand> elements = new ArrayList<>();
     for (Expression element : listing.elements()) {
       Operand operand = checking.operand(element);
+      if (operand.kind() instanceof Kind.Parts parts && parts.list()) {
+        throw new KindException(
+            element.span(),
+            "This is a list of " + parts.part() + " parts already",
+            "Leave the brackets [ ] out");
+      }
       if (Kinds.isSeries(operand.kind()) || operand.kind() instanceof Kind.Fields) {
         throw new KindException(
             element.span(),

@@ -23,7 +23,7 @@ final class FunctionKinds {
 
   /** Whether a name means something here though it is no plain function. */
   static boolean isSpecial(String name) {
-    return name.equals("pick") || DISTRIBUTIONS.contains(name);
+    return name.equals("pick") || name.equals("only") || DISTRIBUTIONS.contains(name);
   }
 
   static boolean isDistribution(String name) {
@@ -38,6 +38,9 @@ final class FunctionKinds {
   private Typed call(Expression.Call call) {
     if (call.function().equals("pick")) {
       return reductions.pick(call);
+    }
+    if (call.function().equals("only")) {
+      return new Selections(checking).only(call);
     }
     if (isDistribution(call.function())) {
       throw new KindException(
@@ -231,6 +234,28 @@ final class FunctionKinds {
     return apply(call, BuiltIn.TEMPERATURE, Kinds.TEMPERATURE, operands);
   }
 
+  /** Arguments of a function that are written with their names, and what each is. */
+  static Map<String, String> named(String function) {
+    Map<String, String> named = new LinkedHashMap<>();
+    switch (function) {
+      case "only" -> named.put("where", "condition, one a row");
+      case "min", "max", "mean", "median", "range", "sum", "count", "sd", "first", "last" -> {
+        named.put("over", "axis taken together, in quotes");
+        named.put("by", "column of texts: one value for each of them");
+      }
+      case "quantile" -> {
+        named.put("share", "of the values that lie below");
+        named.put("over", "axis taken together, in quotes");
+        named.put("by", "column of texts: one value for each of them");
+      }
+      case "round", "floor", "ceil" -> named.put("step", "of which a multiple is taken");
+      default -> {
+        // the others are written by position
+      }
+    }
+    return named;
+  }
+
   /** Parameters of each function as a person writes them, for completion. */
   static Map<String, String> signatures() {
     Map<String, String> signatures = new LinkedHashMap<>();
@@ -264,12 +289,14 @@ final class FunctionKinds {
           {"mean", "a, b, ...  or  x, over: \"plane\""},
           {"median", "a, b, ...  or  x, over: \"plane\""},
           {"range", "a, b, ...  or  x, over: \"plane\""},
-          {"sum", "x, over: \"plane\""},
-          {"count", "x, over: \"plane\""},
-          {"sd", "x, over: \"plane\""},
+          {"sum", "x, over: \"plane\"  or  x, by: wear.batch"},
+          {"count", "x, over: \"plane\"  or  x, by: wear.batch"},
+          {"sd", "x, over: \"plane\"  or  x, by: wear.batch"},
+          {"quantile", "x, share: 0.9"},
           {"first", "x"},
           {"last", "x"},
           {"pick", "x, cylinder: 3"},
+          {"only", "x, where: wear.failed"},
           {"normal", "value, u"},
           {"rectangular", "low, high"},
           {"triangular", "low, mode, high"},

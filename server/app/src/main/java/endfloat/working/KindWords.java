@@ -37,6 +37,17 @@ final class KindWords {
     if (kind instanceof Kind.Parts parts) {
       return parts.list() ? "list of " + parts.part() + " parts" : parts.part();
     }
+    if (isTable(kind)) {
+      return "table (" + String.join(", ", ((Kind.Fields) kind).fields().keySet()) + ")";
+    }
     return "set of results (" + String.join(", ", ((Kind.Fields) kind).fields().keySet()) + ")";
+  }
+
+  /** Whether it is a table under its own name: nothing but columns over the same rows. */
+  static boolean isTable(Kind kind) {
+    return kind instanceof Kind.Fields fields
+        && !fields.fields().isEmpty()
+        && fields.fields().values().stream()
+            .allMatch(column -> column instanceof Kind.Series series && series.axes().size() == 1);
   }
 }

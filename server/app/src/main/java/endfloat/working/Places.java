@@ -90,7 +90,10 @@ final class Places {
     if (kind == null) {
       throw new KindException(
           span,
-          said + " has no result \"" + field + "\"",
+          said
+              + (KindWords.isTable(record) ? " has no column \"" : " has no result \"")
+              + field
+              + "\"",
           Nearest.wayOut(field, fields.keySet(), "It has " + String.join(", ", fields.keySet())));
     }
     if (of.kind() instanceof Kind.Series series) {

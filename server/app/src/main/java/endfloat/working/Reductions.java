@@ -14,7 +14,7 @@ final class Reductions {
   static final String PLACE = "place";
 
   private static final Set<BuiltIn> OF_SERIES_ONLY =
-      Set.of(BuiltIn.SUM, BuiltIn.COUNT, BuiltIn.SD, BuiltIn.FIRST, BuiltIn.LAST);
+      Set.of(BuiltIn.SUM, BuiltIn.COUNT, BuiltIn.SD, BuiltIn.QUANTILE, BuiltIn.FIRST, BuiltIn.LAST);
 
   private final Checking checking;
 
@@ -56,6 +56,9 @@ final class Reductions {
           call.nameSpan(), call.function() + " lacks its values", "Write them in the brackets");
     }
     Operand first = checking.operand(call.arguments().get(0).value());
+    if (function == BuiltIn.QUANTILE) {
+      return ofSeries(call, function, first);
+    }
     boolean named =
         call.arguments().subList(1, call.arguments().size()).stream()
             .anyMatch(a -> a.name().isPresent());
@@ -78,7 +81,12 @@ final class Reductions {
   }
 
   private Typed ofSeries(Expression.Call call, BuiltIn function, Operand first) {
-    Given given = Given.of(call, List.of("x", "over"));
+    boolean quantile = function == BuiltIn.QUANTILE;
+    Given given =
+        Given.of(call, quantile ? List.of("x", "share", "over", "by") : List.of("x", "over", "by"));
+    if (quantile) {
+      given.require(call, List.of("x", "share"));
+    }
     if (!(first.kind() instanceof Kind.Series series)) {
       throw new KindException(
           first.span(),
@@ -93,12 +101,29 @@ final class Reductions {
         Optional.ofNullable(given.byName().get("over"))
             .map(a -> axes(a.value(), series))
             .orElse(List.of());
+    Optional<Operand> by =
+        Optional.ofNullable(given.byName().get("by")).map(a -> groups(a.value(), first));
+    if (by.isPresent() && !over.isEmpty()) {
+      throw new KindException(
+          call.span(), call.function() + " goes over an axis or by groups, not both", "Take one");
+    }
+    Optional<Typed> share =
+        Optional.ofNullable(given.byName().get("share"))
+            .map(a -> Selections.share(checking.operand(a.value())).typed());
     return new Typed.Reduce(
         call.span(),
-        remaining(element, series, over, over.isEmpty()),
+        by.isPresent()
+            ? new Kind.Series(element, List.of(Selections.axis(by.get())), List.of())
+            : remaining(element, series, over, over.isEmpty()),
         function,
         first.typed(),
-        over);
+        over,
+        by.map(Operand::typed),
+        share);
+  }
+
+  private Operand groups(Expression written, Operand of) {
+    return Selections.beside(of, checking.operand(written));
   }
 
   /** The series of what is left when some axes are gone; a scalar when all are. */

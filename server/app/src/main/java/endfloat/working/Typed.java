@@ -55,9 +55,21 @@ public sealed interface Typed {
    * {@code max(x)} or {@code max(x, over: "plane")} of a series.
    *
    * @param over the axes taken together; empty for all of the series, which gives a scalar
+   * @param by a series of texts or truths beside it: one value for each of them
+   * @param share of the values that lie below, for a quantile
    */
-  record Reduce(Span span, Kind kind, BuiltIn function, Typed series, List<String> over)
+  record Reduce(
+      Span span,
+      Kind kind,
+      BuiltIn function,
+      Typed series,
+      List<String> over,
+      Optional<Typed> by,
+      Optional<Typed> share)
       implements Typed {}
+
+  /** {@code only(x, where: condition)}: the elements at which the condition holds. */
+  record Only(Span span, Kind kind, Typed series, Typed condition) implements Typed {}
 
   /**
    * {@code pick(x, cylinder: 3, stage: "as found")}.

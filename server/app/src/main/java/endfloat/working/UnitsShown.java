@@ -29,6 +29,8 @@ final class UnitsShown {
           "first",
           "last",
           "pick",
+          "only",
+          "quantile",
           "normal",
           "rectangular",
           "triangular",

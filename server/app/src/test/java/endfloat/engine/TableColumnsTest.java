@@ -10,6 +10,7 @@ import endfloat.record.InvestigationRecord;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -173,5 +174,133 @@ class TableColumnsTest {
     assertEquals("0.762 µm/h", said(live.graph(), "x"));
     live.update(record(table(COLUMNS, ROWS), working));
     assertEquals(Figure.State.ERROR, live.graph().figure("x").orElseThrow().state());
+  }
+
+  @Test
+  void onlyTheRowsAtWhichAConditionHoldsAreTaken() {
+    ValueGraph graph =
+        graph(
+            COLUMNS,
+            ROWS,
+            "b1 [h] = sum(only(wear.hours, where: wear.batch = \"B1\"))\n"
+                + "worn [h] = max(only(wear.hours, where: wear.lash > 12 thou and not wear.failed))\n"
+                + "failed = count(only(wear.hours, where: wear.failed))\n"
+                + "none [h] = sum(only(wear.hours, where: wear.batch = \"B9\"))\n"
+                + "nothing = mean(only(wear.hours, where: wear.batch = \"B9\"))");
+    assertEquals("1050 h", said(graph, "b1"));
+    assertEquals("There are no values here.", said(graph, "worn"));
+    assertEquals("1", said(graph, "failed"));
+    assertEquals("0 h", said(graph, "none"));
+    assertEquals("There are no values here.", said(graph, "nothing"));
+  }
+
+  @Test
+  void aReductionMayGoByGroups() {
+    ValueGraph graph =
+        graph(
+            COLUMNS,
+            ROWS,
+            "hours [h] = mean(wear.hours, by: wear.batch)\n"
+                + "read = count(wear.lash, by: wear.batch)\n"
+                + "spread [thou] = sd(wear.lash, by: wear.batch)\n"
+                + "b2 [h] = pick(hours, batch: \"B2\")\n"
+                + "by_failure [h] = max(wear.hours, by: wear.failed)");
+    assertEquals("525 700", said(graph, "hours"));
+    assertEquals("1 2", said(graph, "read"));
+    assertEquals("- 2.12132", said(graph, "spread"));
+    assertEquals("700 h", said(graph, "b2"));
+    assertEquals("650 900", said(graph, "by_failure"));
+    assertEquals(
+        Map.of("batch", "B1"), graph.figure("hours").orElseThrow().elements().get(0).labels());
+  }
+
+  /**
+   * NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.2, percentiles: 12 measurements from a
+   * gauge study, 90th percentile 95.1981 (from memory).
+   */
+  @Test
+  void theQuantileOfTheHandbookComesOut() {
+    ValueGraph graph =
+        ValueGraph.of(
+            GraphSource.ofWorkings(
+                "y = [95.1772, 95.1567, 95.1937, 95.1959, 95.1442, 95.0610, 95.1591, 95.1195,"
+                    + " 95.1065, 95.0925, 95.1990, 95.1682]\n"
+                    + "p90 = quantile(y, 0.9)\np50 = quantile(y, 50 %)\nm = median(y)\n"
+                    + "p99 = quantile(y, 0.99)"));
+    assertEquals(95.19807, graph.figure("p90").orElseThrow().si(), 5e-6);
+    assertEquals(graph.figure("m").orElseThrow().si(), graph.figure("p50").orElseThrow().si());
+    assertEquals(
+        "12 values do not tell this quantile: it lies beyond the last of them.",
+        said(graph, "p99"));
+  }
+
+  /**
+   * Half the variance is common to the column, as for an instrument of which one figure is known.
+   */
+  @Test
+  void aColumnMayStateTheUncertaintyOfItsValues() {
+    String uncertain = COLUMNS.replace("'unit':'thou'", "'unit':'thou','u':'0.2 thou'");
+    ValueGraph graph =
+        graph(
+            uncertain,
+            "['10','1','a','no'],['12','1','a','no']",
+            "m [thou] = mean(wear.lash)\nd [thou] = pick(wear.lash, row: 2) - pick(wear.lash, row: 1)");
+    double thou = 25.4e-6;
+    double half = 0.2 * thou / Math.sqrt(2);
+    assertEquals(
+        Math.sqrt(half * half + half * half / 2),
+        graph.figure("m").orElseThrow().standardUncertainty(),
+        1e-12);
+    assertEquals(half * Math.sqrt(2), graph.figure("d").orElseThrow().standardUncertainty(), 1e-12);
+  }
+
+  @Test
+  void aHundredThousandRowsAreWorkedOutWithinASecondOrTwoAndCarryNoGradients() {
+    StringBuilder rows = new StringBuilder();
+    for (int i = 0; i < 100_000; i++) {
+      rows.append(i == 0 ? "" : ",").append("['").append(10 + i % 7).append(".").append(i % 10);
+      rows.append("','").append(100 + i % 900).append("','B").append(i % 5).append("','no']");
+    }
+    ValueGraph graph =
+        graph(
+            COLUMNS,
+            rows.toString(),
+            "m [thou] = mean(wear.lash)\nrate = wear.lash/wear.hours\nby = mean(wear.lash, by: wear.batch)\n"
+                + "limit wear.lash: at most 16 thou");
+    assertEquals(Figure.State.FRESH, graph.figure("rate").orElseThrow().state());
+    assertEquals(5, graph.figure("by").orElseThrow().elements().size());
+    assertEquals(100_000, graph.figure("wear.lash").orElseThrow().elements().size());
+    assertEquals(0, graph.figure("m").orElseThrow().standardUncertainty());
+    assertEquals(
+        "7",
+        graph
+            .figure("wear.lash")
+            .orElseThrow()
+            .worstElement()
+            .orElseThrow()
+            .labels()
+            .get("wear.row"));
+  }
+
+  /** A table with the heads of a constructor's parameters is a list of what it builds. */
+  @Test
+  void aTableServesAsAListOfParts() {
+    String columns = "{'head':'length','unit':'mm'},{'head':'outer','unit':'mm'}";
+    String bearings =
+        "[bearing(at: 0 mm), bearing(at: 170 mm)], [shaft_load(at: 85 mm, force: 1000 N)], modulus: 206 GPa)";
+    ValueGraph graph =
+        graph(
+            columns,
+            "['60','30'],['110','40']",
+            "a = stepped_shaft(wear, "
+                + bearings
+                + "\n"
+                + "b = stepped_shaft([segment(length: 60 mm, outer: 30 mm), segment(length: 110 mm, outer: 40 mm)], "
+                + bearings);
+    assertEquals(
+        Figure.State.FRESH,
+        graph.figure("a").orElseThrow().state(),
+        graph.figure("a").orElseThrow().problem().toString());
+    assertEquals(graph.figure("b").orElseThrow().value(), graph.figure("a").orElseThrow().value());
   }
 }

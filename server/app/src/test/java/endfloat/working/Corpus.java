@@ -43,6 +43,7 @@ final class Corpus {
     switch (verdict) {
       case "given" -> names.give(columns[1].strip());
       case "series" -> names.series(columns[1].strip(), columns[2].strip(), columns[3].strip());
+      case "table" -> names.table(columns[1].strip(), columns[2].strip());
       case "yes", "no", "hint" ->
           cases.add(
               new Case(number, verdict, columns[1].strip().replace('⏎', '\n'), columns[2].strip()));

@@ -69,6 +69,34 @@ final class KnownNames implements Scope {
     units.put(name, known);
   }
 
+  /**
+   * @param columns such as {@code lash=thou batch=text failed=truth}
+   */
+  void table(String name, String columns) {
+    Map<String, Kind> heads = new LinkedHashMap<>();
+    for (String column : columns.split(" ", -1)) {
+      String[] parts = column.split("=", -1);
+      Kind element =
+          switch (parts[1]) {
+            case "text", "date" -> Kinds.WORDS;
+            case "truth" -> Kinds.TRUTH;
+            default -> Kinds.of(UnitTable.find(parts[1]));
+          };
+      heads.put(parts[0], new Kind.Series(element, List.of(name + ".row"), List.of()));
+      if (!(element instanceof Kind.Words) && !(element instanceof Kind.Truth)) {
+        units.put(name + "." + parts[0], UnitTable.find(parts[1]));
+      }
+    }
+    kinds.put(name, new Kind.Fields(heads));
+  }
+
+  @Override
+  public Optional<Kind> columnOf(String table, String head) {
+    return kindOf(table)
+        .filter(KindWords::isTable)
+        .map(kind -> ((Kind.Fields) kind).fields().get(head));
+  }
+
   @Override
   public Optional<Kind> kindOf(String name) {
     return Optional.ofNullable(kinds.get(name));

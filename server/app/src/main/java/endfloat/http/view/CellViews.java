@@ -77,6 +77,10 @@ final class CellViews implements NoteMarkup.References {
 
   @Override
   public Optional<String> figure(String name) {
+    // a column of a table has a point in its name
+    if (figures.containsKey(name)) {
+      return figureViews.text(figures.get(name), List.of());
+    }
     List<String> steps = List.of(name.split("\\.", -1));
     return Optional.ofNullable(figures.get(steps.get(0)))
         .flatMap(figure -> figureViews.text(figure, steps.subList(1, steps.size())));

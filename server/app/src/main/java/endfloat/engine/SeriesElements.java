@@ -1,0 +1,62 @@
+package endfloat.engine;
+
+import endfloat.engine.Value.Series;
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.RandomAccess;
+
+/**
+ * The elements of a series, each made when it is asked for. They never change, and may be read in
+ * any thread.
+ */
+final class SeriesElements extends AbstractList<Figure.Element> implements RandomAccess {
+  private final Series series;
+  private final List<Judgement> judgements;
+  private final Maker maker;
+  private Map<Map<String, String>, List<Judgement>> byStation;
+
+  /** Makes one element. */
+  interface Maker {
+    Figure.Element make(int at, List<Judgement> judged);
+  }
+
+  SeriesElements(Series series, List<Judgement> judgements, Maker maker) {
+    this.series = series;
+    this.judgements = judgements;
+    this.maker = maker;
+  }
+
+  @Override
+  public Figure.Element get(int index) {
+    return maker.make(index, judged(index));
+  }
+
+  private synchronized List<Judgement> judged(int index) {
+    Map<String, String> station = series.labelsAt(index);
+    if (judgements.isEmpty() || station.isEmpty()) {
+      return List.of();
+    }
+    if (byStation == null) {
+      byStation = new HashMap<>();
+      for (Judgement judgement : judgements) {
+        byStation.computeIfAbsent(judgement.station(), s -> new ArrayList<>()).add(judgement);
+      }
+    }
+    return List.copyOf(byStation.getOrDefault(station, List.of()));
+  }
+
+  /** The element that a judgement is of. */
+  Figure.Element of(Judgement judgement) {
+    List<String> labels = List.copyOf(judgement.station().values());
+    int at = series.labels().indexOf(labels);
+    return get(Math.max(0, at));
+  }
+
+  @Override
+  public int size() {
+    return series.size();
+  }
+}
