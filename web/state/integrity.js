@@ -1,7 +1,7 @@
 /**
  * What is to be said of the figures saved with a record beside those that stand on the sheet.
  * @param {any} summary as the server sends it
- * @returns {{kind: "agrees" | "differs" | "unsaved", line: string, more: string, differences: {name: string, clause: string, text: string}[]}}
+ * @returns {{kind: "agrees" | "errors" | "differs" | "unsaved", line: string, more: string, differences: {name: string, clause: string, text: string}[]}}
  */
 export function integrity(summary) {
   const saved = summary.agrees;
@@ -10,6 +10,9 @@ export function integrity(summary) {
     return { kind: "unsaved", line: "Figures not saved yet", more: [counted, "Nothing to compare with."].filter(Boolean).join(". "), differences: [] };
   }
   const library = saved.library ? `Library ${saved.library}.` : "";
+  if (saved.agrees && (summary.errors ?? 0) > 0) {
+    return { kind: "errors", line: counted, more: ["The other figures agree with the readings.", library].filter(Boolean).join(" "), differences: [] };
+  }
   if (saved.agrees) {
     return { kind: "agrees", line: "Figures agree with the readings", more: [counted ? `${counted}.` : "", library].filter(Boolean).join(" "), differences: [] };
   }

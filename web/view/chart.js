@@ -1,5 +1,6 @@
 import { el, fragment } from "./dom.js";
 import { Entry } from "./entry.js";
+import { SetOut } from "./set-out.js";
 
 const KINDS = [["against", "a result against an input"], ["round", "readings round a wheel or a journal"], ["spread", "what an uncertainty comes from"], ["calculation", "the picture of a calculation"]];
 
@@ -24,6 +25,8 @@ const FIELDS = {
 export class ChartBody {
   #shape = "";
   #figure = el("figure", { class: "chart" });
+  /** @type {SetOut | null} */
+  #numbers = null;
 
   /** @param {import("./clause.js").Clause} clause */
   constructor(clause) {
@@ -33,26 +36,27 @@ export class ChartBody {
 
   update() {
     const { chart, title } = this.clause.cell;
-    const shape = JSON.stringify([chart, title]);
+    const shape = JSON.stringify([chart, title, this.clause.page.isNarrow]);
     if (shape !== this.#shape) {
-      // a table that was opened stays open while its numbers change
-      const open = this.#figure.querySelector("details")?.open ?? false;
       this.#shape = shape;
-      this.#figure.replaceChildren(...this.#drawn(chart ?? {}, open));
+      this.#figure.replaceChildren(...this.#drawn(chart ?? {}));
     }
     this.editing?.update();
   }
 
-  /** @param {any} chart @param {boolean} open */
-  #drawn(chart, open) {
+  /** @param {any} chart */
+  #drawn(chart) {
     if (chart.problem) return [el("p", { class: "problem chart-problem" }, ...said(chart.problem))];
     if (!chart.svg) return [el("p", { class: "quiet" }, this.#wanted())];
     const rows = chart.rows ?? [];
+    // on a phone the picture scrolls, and only what scrolls is reached by Tab
+    const scrolls = this.clause.page.isNarrow ? "0" : null;
     return [
-      el("div", { class: "chart-picture", tabindex: "0", role: "group", "aria-label": "Chart" }, fragment(chart.svg)),
-      el("figcaption", {}, chart.description, ...(chart.notes ?? []).map((note) => el("span", { class: "with" }, note))),
-      rows.length > 0 && this.#numbers(chart, open),
-    ].filter(Boolean);
+      el("div", { class: "chart-picture", tabindex: scrolls, role: "group", "aria-label": "Chart" }, fragment(chart.svg)),
+      // the picture is labelled with all that it says: beneath it only what it cannot
+      el("figcaption", {}, ...(chart.notes ?? []).map((note) => el("span", { class: "with" }, note))),
+      ...(rows.length > 0 ? this.#table(chart) : []),
+    ];
   }
 
   /** Where there is no picture: what is to be drawn, as far as it was named. */
@@ -62,7 +66,8 @@ export class ChartBody {
     return `To be drawn: ${[of, input && `against ${input}`, from && `from ${from}`, to && `to ${to}`].filter(Boolean).join(" ")}.`;
   }
 
-  #numbers({ heads, rows }, open) {
+  /** The numbers, set out only when they are asked for; they stay so while they change. @param {any} chart */
+  #table({ heads, rows }) {
     const table = el(
       "table",
       { class: "t chart-numbers" },
@@ -71,7 +76,8 @@ export class ChartBody {
       el("tbody", {}, ...rows.map((row) => el("tr", {}, ...row.map((text, index) => (index === 0 ? el("th", { scope: "row" }, text) : el("td", {}, text)))))),
     );
     const box = el("div", { class: "chart-table", tabindex: "0", role: "group", "aria-label": "Numbers of the chart" }, table);
-    return el("details", { open }, el("summary", {}, "The numbers of this chart"), box);
+    this.#numbers = new SetOut({ out: "set out the numbers", away: "put the numbers away" }, box, this.#numbers?.isOut);
+    return [this.#numbers.word, box];
   }
 
   names() {

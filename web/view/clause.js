@@ -25,6 +25,8 @@ export class Clause {
   #kind = el("span", { class: "kind" });
   #titleField = null;
   #depth = -1;
+  #next;
+  #isLast = false;
   #both = null;
   #workedOut = clock();
   editing = false;
@@ -42,7 +44,8 @@ export class Clause {
     this.margin = el("div", { class: "mar", role: "group", "aria-label": "State, remarks and actions" }, this.#state);
     this.#number.id = `number-${id}`;
     this.element = el("section", { class: this.isSection ? "section" : "clause", id: `clause-${id}`, tabindex: "-1" }, this.#number);
-    this.element.append(this.#kind, ...(this.isSection ? [] : [this.content]), this.margin, this.#after());
+    this.#next = this.#after();
+    this.element.append(this.#kind, ...(this.isSection ? [] : [this.content]), this.margin, this.#next);
     this.#kind.hidden = this.isSection;
     if (!this.isSection) {
       const Body = BODIES[kind] ?? CarriedBody;
@@ -197,6 +200,7 @@ export class Clause {
       ...(this.remarks ? [word("remark", () => this.remarks.add())] : []),
       word("move", () => this.#moving()),
       word("delete", () => page.remove(id)),
+      word("write next", () => this.#writeNext(this.#next.hidden)),
     );
   }
 
@@ -212,10 +216,34 @@ export class Clause {
     words[0].focus();
   }
 
+  /** The kinds that may follow; behind the last clause they always stand. */
   #after() {
     const { page, id } = this;
-    const words = ADDS.map((kind) => el("button", { type: "button", class: "word", onclick: () => page.add(kind, id) }, kind));
-    return el("div", { class: "after", role: "group", "aria-label": "Write after this clause" }, el("span", {}, "Write next:"), ...words);
+    const add = (kind) => {
+      this.#writeNext(false);
+      page.add(kind, id);
+    };
+    const words = ADDS.map((kind) => el("button", { type: "button", class: "word", onclick: () => add(kind) }, kind));
+    const away = (event) => {
+      if (event.key !== "Escape" || this.#isLast) return;
+      event.stopPropagation();
+      this.#writeNext(false);
+      this.element.focus({ preventScroll: true });
+    };
+    return el("div", { class: "after", role: "group", "aria-label": "Write after this clause", hidden: true, onkeydown: away }, el("span", {}, "Write next:"), ...words);
+  }
+
+  /** @param {boolean} on */
+  #writeNext(on) {
+    this.#next.hidden = !on && !this.#isLast;
+    if (on) this.#next.querySelector("button").focus({ preventScroll: true });
+  }
+
+  /** @param {boolean} isLast of the sheet */
+  last(isLast) {
+    if (this.#isLast === isLast) return;
+    this.#isLast = isLast;
+    this.#writeNext(false);
   }
 }
 

@@ -1,6 +1,7 @@
 import { isNotWithin } from "../state/figures.js";
 import { counts } from "../state/integrity.js";
 import { arrange, attribute, el, write } from "./dom.js";
+import { shortened } from "./set-out.js";
 import { glyph, verdictClass } from "./verdict.js";
 
 const VERDICTS = ["within", "not proven", "outside"];
@@ -20,6 +21,7 @@ export class Rail {
   constructor(element, desk, page) {
     this.desk = desk;
     this.page = page;
+    this.element = element;
     this.list = el("ol", { class: "toc" });
     const rows = VERDICTS.map((verdict) => {
       const number = el("dd", {}, "0");
@@ -27,8 +29,9 @@ export class Rail {
       return el("div", { class: `row count ${verdictClass(verdict)}` }, el("dt", {}, glyph(verdict), el("span", {}, verdict)), number);
     });
     this.next = el("button", { type: "button", class: "word", onclick: () => page.nextNotWithin() }, "Next not within");
+    this.short = shortened(element, { out: "list the clauses", away: "put the list away" });
     element.append(
-      el("nav", { "aria-label": "Clauses" }, el("span", { class: "cap" }, "Clauses"), this.list, el("a", { class: "books", href: "#registers" }, "Instruments and parts")),
+      el("nav", { "aria-label": "Clauses" }, el("span", { class: "cap" }, "Clauses"), this.short.word, this.list, el("a", { class: "books", href: "#registers" }, "Instruments and parts")),
       el("section", { class: "tally", "aria-label": "Limits" }, this.#total, el("dl", {}, ...rows)),
       el("div", { class: "more" }, this.#more, this.next),
       keys(),
@@ -74,6 +77,16 @@ export class Rail {
   /** @param {string} id of the clause in use */
   current(id) {
     for (const [other, item] of this.#items) attribute(item.link, "aria-current", other === id ? "true" : null);
+    this.#inSight(this.#items.get(id)?.link);
+  }
+
+  /** Where the list is longer than the window it follows the clause in use. @param {HTMLElement | undefined} link */
+  #inSight(link) {
+    const box = this.element;
+    if (!link || box.scrollHeight <= box.clientHeight) return;
+    const [here, all] = [link.getBoundingClientRect(), box.getBoundingClientRect()];
+    if (here.top < all.top) box.scrollTop -= all.top - here.top + 20;
+    else if (here.bottom > Math.min(all.bottom, innerHeight)) box.scrollTop += here.bottom - Math.min(all.bottom, innerHeight) + 20;
   }
 
   /** @param {any} cell @param {any} place */
@@ -104,6 +117,7 @@ export class Rail {
   /** @param {Event} event @param {string} id */
   #pressed(event, id) {
     event.preventDefault();
+    this.short.shorten();
     this.page.go(id);
   }
 }

@@ -148,6 +148,8 @@ export class SheetPage {
     // an element that is moved in the document loses the focus
     if (focused instanceof HTMLElement && focused.isConnected && document.activeElement !== focused) focused.focus({ preventScroll: true });
     this.empty.hidden = nodes.length > 0;
+    const last = sheet.order.at(-1)?.id;
+    for (const [id, clause] of this.#clauses) clause.last(id === last);
   }
 
   /** @param {Iterable<string>} names */

@@ -2,15 +2,16 @@ import { integrity } from "../state/integrity.js";
 import { spokenName } from "../state/names.js";
 import { attribute, el, mark, svg, write } from "./dom.js";
 import { Field } from "./field.js";
+import { SetOut, shortened } from "./set-out.js";
 
 const FIELDS = [
   ["title", "Title", "s14 wide", "f name"],
-  ["record_number", "Record number", "s4", "f big"],
+  ["record_number", "Record number", "s4 brief", "f big"],
   ["revision", "Revision", "s2", "f big"],
   ["date", "Date", "s4", "f big"],
   ["owner", "Owner", "s4", "f"],
   ["engine_type", "Engine type", "s4", "f"],
-  ["engine_serial", "Engine serial", "s4", "f"],
+  ["engine_serial", "Engine serial", "s4 brief", "f"],
   ["hours_since_overhaul", "Since overhaul", "s3", "f"],
   ["part", "Part under investigation", "s5", "f"],
   ["document", "Document", "s4", "f"],
@@ -30,7 +31,8 @@ export class TitleBlock {
   #integrity = el("span", { class: "f" });
   #more = el("span", { class: "more" });
   #integrityBox;
-  #which = el("details", { class: "which", hidden: true }, el("summary", {}, "which"), el("ul", {}));
+  #differing = el("ul", { class: "which" });
+  #which = new SetOut({ out: "say which", away: "put them away" }, this.#differing);
   #drawn = "";
   #choices = [];
 
@@ -43,9 +45,10 @@ export class TitleBlock {
       if (name === "title") cell.append(this.#field("subtitle", "suppl", "Second line of the title"));
       element.append(cell);
     }
-    this.#integrityBox = el("div", { class: "s6 integrity unsaved wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more, this.#which));
-    const shown = el("div", { class: "s4 shown" }, ...this.#choice("Units shown", "units", ["metric", "imperial"]), ...this.#choice("Terms", "terms", ["british", "american"]));
-    element.append(this.#integrityBox, this.#stage(), shown);
+    this.#integrityBox = el("div", { class: "s6 integrity unsaved wide" }, tick(), el("div", {}, el("span", { class: "cap" }, "Integrity"), this.#integrity, this.#more, this.#which.word, this.#differing));
+    const shown = el("div", { class: "s4 shown" }, ...this.#choice("Units", "units", ["metric", "imperial"]), ...this.#choice("Terms", "terms", ["british", "american"]));
+    const { word } = shortened(element, { out: "the whole title block", away: "shorten the title block" });
+    element.append(this.#integrityBox, this.#stage(), shown, el("div", { class: "wide lengthen" }, word));
   }
 
   /** @param {string} name @param {string} look @param {string} [label] */
@@ -104,11 +107,13 @@ export class TitleBlock {
     mark(this.#integrityBox, "unsaved", kind === "unsaved");
     write(this.#integrity, line);
     write(this.#more, more || "No line in error.");
-    this.#which.hidden = differences.length === 0;
+    mark(this.#integrityBox, "errors", kind === "errors");
+    this.#which.word.hidden = differences.length === 0;
+    this.#differing.hidden = differences.length === 0;
     const drawn = JSON.stringify(differences);
     if (this.#drawn === drawn) return;
     this.#drawn = drawn;
-    this.#which.lastChild.replaceChildren(...differences.map((one) => el("li", {}, el("a", { href: `#figure-${one.name}` }, spokenName(one.name)), ` ${one.text}`)));
+    this.#differing.replaceChildren(...differences.map((one) => el("li", {}, el("a", { href: `#figure-${one.name}` }, spokenName(one.name)), ` ${one.text}`)));
   }
 }
 

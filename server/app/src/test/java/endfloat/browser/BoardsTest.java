@@ -4,11 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import endfloat.http.RunningServer;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -16,35 +12,12 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** Clauses that are entered by fields: fits, findings, causes, approval, and remarks on any. */
-class BoardsTest {
-  private static Browser browser;
-  private RunningServer server;
+class BoardsTest extends OnTheDemonstration {
   private SheetWindow sheet;
 
-  @BeforeAll
-  static void startBrowser() {
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void stopBrowser() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
   @BeforeEach
-  void serve() {
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-    sheet = SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
-  }
-
-  @AfterEach
-  void stopServing() {
-    assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
-    browser.open("about:blank");
-    server.close();
+  void openTheSheet() {
+    sheet = sheet();
   }
 
   private static String clauseOf(String title) {

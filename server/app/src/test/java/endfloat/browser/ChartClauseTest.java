@@ -2,15 +2,14 @@ package endfloat.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import endfloat.http.RunningServer;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 
 /** How the page shows a chart: picture, words, its numbers as a table, a problem at its place. */
-class ChartClauseTest {
+class ChartClauseTest extends OnTheDemonstration {
   private static final String DRAW =
       "const done = arguments[arguments.length - 1];"
           + "import('/view/chart.js').then(({ ChartBody }) => {"
@@ -21,25 +20,9 @@ class ChartClauseTest {
           + "  done(true);"
           + "});";
 
-  private Browser browser;
-  private RunningServer server;
-
   @BeforeEach
-  void start() {
-    browser = Browser.start();
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-    SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
-  }
-
-  @AfterEach
-  void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (server != null) {
-      server.close();
-    }
+  void openTheSheet() {
+    sheet();
   }
 
   private void draw(Object chart) {
@@ -53,14 +36,21 @@ class ChartClauseTest {
             "svg",
             "<svg viewBox='0 0 9 9'><path d='M0 0L9 9'/></svg>",
             "description",
-            "It grows.",
+            "It grows from 1 mm to 2 mm.",
+            "notes",
+            java.util.List.of("Band: expanded uncertainty."),
             "heads",
             java.util.List.of("x", "y"),
             "rows",
             java.util.List.of(java.util.List.of("1 mm", "2 mm"))));
     browser.find(".clauses > .chart svg");
-    browser.awaitText(".clauses > .chart figcaption", "It grows.");
-    browser.find(".clauses > .chart summary").click();
+    assertEquals(
+        "Band: expanded uncertainty.",
+        browser.find(".clauses > .chart figcaption").getText(),
+        "what the picture shows is not said again beneath it");
+    WebElement word = browser.find(".clauses > .chart .set-out");
+    assertEquals("false", word.getDomAttribute("aria-expanded"));
+    word.click();
     browser.awaitText(".clauses > .chart td", "2 mm");
     assertEquals(
         "row",
@@ -93,7 +83,7 @@ class ChartClauseTest {
     write(id, "/from", "20 degC");
     write(id, "/to", "110 degC");
     browser.find("#clause-" + id + " .chart-picture svg");
-    browser.find("#clause-" + id + " .chart summary").click();
+    browser.find("#clause-" + id + " .chart .set-out").click();
     browser.find("#clause-" + id + " .chart-numbers td");
     write(id, "/input", "no_such_name");
     browser.awaitText("#clause-" + id, "no_such_name");

@@ -4,11 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import endfloat.http.RunningServer;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -16,35 +12,12 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** Values are worked with by pressing them, or by keys. */
-class PointingTest {
-  private static Browser browser;
-  private RunningServer server;
+class PointingTest extends OnTheDemonstration {
   private SheetWindow sheet;
-
-  @BeforeAll
-  static void startBrowser() {
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void stopBrowser() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
 
   @BeforeEach
   void openTheSheet() {
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-    sheet = SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
-  }
-
-  @AfterEach
-  void stopServing() {
-    assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
-    browser.open("about:blank");
-    server.close();
+    sheet = sheet();
   }
 
   private void press(String name) {

@@ -3,50 +3,18 @@ package endfloat.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import endfloat.http.RunningServer;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 
 /** Readings are taken on a phone, magnified, and without anything moving under the hand. */
-class SheetAtTheBenchTest {
-  private static Browser browser;
-  private RunningServer server;
-
-  @BeforeAll
-  static void startBrowser() {
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void stopBrowser() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void serve() {
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-  }
-
+class SheetAtTheBenchTest extends OnTheDemonstration {
   @AfterEach
-  void stopServing() {
-    assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
-    browser.open("about:blank");
+  void asWideAsBefore() {
     browser.resize(1440, 1000);
-    server.close();
-  }
-
-  private SheetWindow sheet() {
-    return SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
   }
 
   @ParameterizedTest

@@ -4,50 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import endfloat.http.RunningServer;
 import java.nio.file.Files;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 
 /** A person edits a sheet; what was typed is in the record afterwards. */
-class SheetEditingTest {
-  private static Browser browser;
-  private RunningServer server;
-
-  @BeforeAll
-  static void startBrowser() {
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void stopBrowser() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void serve() {
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-  }
-
-  @AfterEach
-  void stopServing() {
-    assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
-    browser.open("about:blank");
-    server.close();
-  }
-
-  private SheetWindow sheet() {
-    return SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
-  }
+class SheetEditingTest extends OnTheDemonstration {
 
   private String onDisk() {
     return browser.await(

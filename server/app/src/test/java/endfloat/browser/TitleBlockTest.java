@@ -1,52 +1,14 @@
 package endfloat.browser;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import endfloat.http.RunningServer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** What the title block says of the figures, and how it switches their words and units. */
-class TitleBlockTest {
-  private static Browser browser;
-  private RunningServer server;
-
-  @BeforeAll
-  static void startBrowser() {
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void stopBrowser() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void serve() {
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-  }
-
-  @AfterEach
-  void stopServing() {
-    assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
-    browser.open("about:blank");
-    server.close();
-  }
-
-  private SheetWindow sheet() {
-    return SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
-  }
+class TitleBlockTest extends OnTheDemonstration {
 
   /** Closes the sheet, which writes its file. */
   private String written() throws IOException {
