@@ -1,4 +1,4 @@
-import { calibration } from "../state/readings.js";
+import { authorityOf, comeBy, instrumentsOf, statementsOf } from "../state/origin.js";
 import { el, svg } from "./dom.js";
 import { nameMark } from "./quantity.js";
 
@@ -9,7 +9,8 @@ export class Trace {
   #panel = null;
   #ties = null;
   #next = "";
-  #from = [];
+  /** @type {ReturnType<typeof statementsOf>} */
+  #chain = { from: [], statements: [] };
   #to = [];
 
   /** @param {import("./sheet-page.js").SheetPage} page */
@@ -31,15 +32,13 @@ export class Trace {
     const answer = await this.page.desk.trace(name);
     if (!answer) return this.page.say("The line to the server is down; the trace comes when it is back.");
     const before = this.name;
-    this.shown = answer;
+    this.#take(answer);
     this.#panel?.remove();
     const clause = this.page.clauseOf(name);
     if (!clause) return;
     this.#panel = this.#draw(answer);
     for (const other of this.page.clauses()) other.element.classList.toggle("tracing", other === clause);
     clause.margin.append(this.#panel);
-    this.#from = [...leaves(answer.tree?.from ?? [])];
-    this.#to = answer.neededBy ?? [];
     this.page.redrawFigures([before, name]);
     this.draw();
     this.page.pointing.show(name, before);
@@ -68,16 +67,20 @@ export class Trace {
     this.#next = "";
     const answer = await this.page.desk.trace(name);
     if (!answer || this.name !== name) return;
-    this.shown = answer;
+    this.#take(answer);
     const focused = document.activeElement;
     const panel = this.#draw(answer);
     this.#panel?.replaceWith(panel);
     this.#panel = panel;
     // what was typed in the panel goes on in the new one
     if (focused instanceof HTMLElement && panel.contains(focused)) focused.focus({ preventScroll: true });
-    this.#from = [...leaves(answer.tree?.from ?? [])];
-    this.#to = answer.neededBy ?? [];
     this.draw();
+  }
+
+  #take(answer) {
+    this.shown = answer;
+    this.#chain = statementsOf(answer.tree);
+    this.#to = answer.neededBy ?? [];
   }
 
   clear() {
@@ -85,7 +88,7 @@ export class Trace {
     this.shown = null;
     this.#panel?.remove();
     this.#panel = null;
-    this.#from = [];
+    this.#chain = { from: [], statements: [] };
     this.#to = [];
     for (const clause of this.page.clauses()) clause.element.classList.remove("tracing");
     if (name !== "") this.page.redrawFigures([name]);
@@ -98,6 +101,7 @@ export class Trace {
     const figure = this.page.desk.figure(name);
     const u = figure?.u ?? "";
     const shares = (contributions ?? []).slice(0, 4).map((one) => el("li", {}, el("span", { class: "let" }, one.share), [one.subject, one.words].filter(Boolean).join(", ")));
+    const { from, statements } = this.#chain;
     return el(
       "section",
       { class: "trace", "aria-label": `Trace of ${figure?.title ?? name}` },
@@ -107,36 +111,36 @@ export class Trace {
         el("h4", {}, "Origin of ", figure?.title ?? nameMark(name)),
         el("button", { type: "button", class: "word", onclick: () => this.clear() }, "close"),
         el("span", { class: "val" }, tree?.value ?? "", u && el("small", {}, ` ± ${u}`)),
+        tree && el("p", { class: "how" }, ...this.#how(tree, from)),
       ),
       this.page.pointing.element,
-      el("ul", { class: "tree" }, ...(tree?.from ?? []).map((node) => this.#node(node))),
+      statements.length > 0 && el("ol", { class: "chain" }, ...statements.map((one) => this.#statement(one))),
       shares.length > 0 && el("div", { class: "needs shares" }, el("span", { class: "cap" }, "Its uncertainty comes from"), el("ul", {}, ...shares)),
       needs.length > 0 && el("div", { class: "needs" }, el("span", { class: "cap" }, "Needed by"), el("ul", {}, ...needs)),
     );
   }
 
-  /** @param {any} node */
-  #node(node) {
-    const from = node.from ?? [];
-    const label = node.name && node.cell !== undefined ? this.#link(node, node.title ?? nameMark(node.name)) : node.name ? nameMark(node.name) : el("span", {}, node.what ?? "");
-    const origin = originOf(node, this.#number(node));
+  /** @param {import("../state/origin.js").Statement} statement */
+  #statement({ number, node, from }) {
+    const name = node.name ? (node.title ?? nameMark(node.name)) : (node.what ?? "");
     return el(
       "li",
-      {},
-      el("span", { class: "row" }, label, el("span", { class: "val" }, node.value ?? "")),
-      origin && el("span", { class: "org" }, origin),
-      ...this.#instruments(node),
-      from.length > 0 && el("ul", {}, ...from.map((one) => this.#node(one))),
+      { value: number },
+      balloon(number),
+      el("span", { class: "what" }, node.name && node.cell !== undefined ? this.#link(node, name) : name),
+      el("span", { class: "val" }, node.value ?? ""),
+      el("p", { class: "how" }, ...this.#how(node, from)),
     );
   }
 
-  /** The instruments of a reading with their calibration, one that was overdue said so. */
-  #instruments(node) {
+  /** How a value was come by, as a sentence: where, on whose word, with which instrument, from which statements. @param {any} node @param {number[]} from */
+  #how(node, from) {
     const day = this.page.desk.sheet.record.title_block?.date ?? "";
-    return (node.instruments ?? []).map((one) => {
-      const { text, overdue } = calibration(one, day);
-      return el("span", { class: overdue ? "org overdue" : "org" }, [`${one.name ?? ""} ${one.id}`.trim(), text].filter(Boolean).join(", "));
-    });
+    const where = this.#number(node);
+    const authority = authorityOf(node);
+    const instruments = instrumentsOf(node, day).flatMap(({ text, overdue }) => [", with ", el("span", { class: overdue ? "overdue" : "" }, text)]);
+    const rests = from.flatMap((number, index) => [index === 0 ? " from " : " ", balloon(number)]);
+    return [comeBy(node), where && ` in ${where}`, authority && `: ${authority}`, ...instruments, ...rests].filter(Boolean);
   }
 
   #number(one) {
@@ -157,21 +161,24 @@ export class Trace {
     const self = this.name && this.#middle(this.name);
     if (!self || lane === 0) return;
     const x0 = body.clientWidth - measure(body, "--mar") - lane;
-    const from = unique(this.#from.map((one) => this.#middle(one.name, one.cell)));
+    const from = new Map(this.#chain.statements.map(({ number, node }) => [this.#middle(node.name, node.cell), number]).filter(([y]) => y !== undefined).reverse());
     const to = unique(this.#to.map((one) => this.#middle(one.name, one.cell)));
-    const add = (tag, at) => this.#ties.append(svg(tag, at));
+    const add = (tag, at) => this.#ties.appendChild(svg(tag, at));
     const spine = (x, ys, look) => ys.length > 0 && add("path", { class: look, d: `M${x} ${Math.min(self, ...ys)}V${Math.max(self, ...ys)}` });
-    spine(x0 + 18, from, "tie");
-    spine(x0 + 31, to, "tie to");
-    for (const y of from) {
-      add("path", { class: "tie", d: `M${x0} ${y}H${x0 + 18}` });
-      add("circle", { class: "tie-ring", cx: x0 + 5, cy: y, r: 3.6 });
+    spine(x0 + 24, [...from.keys()], "tie");
+    spine(x0 + 30, to, "tie to");
+    for (const [y, number] of from) {
+      add("path", { class: "tie", d: `M${x0} ${y}H${x0 + 24}` });
+      add("circle", { class: "tie-ring", cx: x0 + 11, cy: y, r: 8.5 });
+      add("text", { class: "tie-no", x: x0 + 11, y: y + 4 }).textContent = String(number);
     }
     for (const y of to) {
-      add("path", { class: "tie to", d: `M${x0 + 9} ${y}H${x0 + 31}` });
+      add("path", { class: "tie to", d: `M${x0 + 9} ${y}H${x0 + 30}` });
       add("path", { class: "tie-arrow", d: `M${x0 + 1} ${y}l9 -4v8z` });
     }
-    add("path", { class: "tie", d: `M${x0} ${self}H${x0 + lane + 4}` });
+    const head = this.#panel?.querySelector("h4")?.getBoundingClientRect();
+    const into = head ? `H${x0 + lane - 5}V${Math.round(head.top + head.height / 2 - body.getBoundingClientRect().top) + 0.5}H${x0 + lane + 2}` : `H${x0 + lane + 2}`;
+    add("path", { class: "tie", d: `M${x0} ${self}${into}` });
     add("circle", { class: "tie-self", cx: x0 + 6, cy: self, r: 5.5 });
   }
 
@@ -185,18 +192,9 @@ export class Trace {
   }
 }
 
-/** Where it stands and what it is, in a few words. @param {any} node @param {string} number */
-function originOf(node, number) {
-  const what = { reading: node.text, input: node.given ? `given: ${node.given}` : "given", solved: "solved for" }[node.sort] ?? "";
-  return [number, what].filter(Boolean).join(", ");
-}
-
-/** Every named figure of a trace. @param {any[]} nodes @returns {Generator<any>} */
-function* leaves(nodes) {
-  for (const node of nodes) {
-    if (node.name) yield node;
-    yield* leaves(node.from ?? []);
-  }
+/** The number of a statement, ringed as an item on a drawing. @param {number} number */
+function balloon(number) {
+  return el("span", { class: "item-no" }, String(number));
 }
 
 /** @param {(number | undefined)[]} ys */
