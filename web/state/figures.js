@@ -18,7 +18,7 @@ export function answerOf(figure) {
     const shown = { ...worst, unit: worst.unit ?? figure.unit, kind: "quantity", state: figure.state };
     return { shown, of: worst.field ? worst.field.replaceAll("_", " ") : labelsOf(worst.labels), limits: worst.limits ?? figure.limits ?? [], none: "" };
   }
-  if (figure.value) return { shown: { ...figure, kind: "text" }, of: "", limits: figure.limits ?? [], none: "" };
+  if (figure.value) return { shown: figure, of: "", limits: figure.limits ?? [], none: "" };
   return { shown: { value: `${elements.length} values`, kind: "text", state: figure.state }, of: "", limits: [], none: "" };
 }
 

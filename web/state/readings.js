@@ -111,6 +111,11 @@ export function elementAt(elements, entry) {
   return elements.find((element) => Object.entries(element.labels ?? {}).every(([axis, text]) => String(at[axis]) === String(text)));
 }
 
+/** Whether anything of it was taken, at any stage. @param {any} reading */
+export function isBegun(reading) {
+  return (reading.entries ?? []).some((entry) => takenTexts(entry).length > 0);
+}
+
 /** What was typed at an entry, repeats included: one field each. @param {any} entry */
 export function takenTexts(entry) {
   const taken = entry?.taken ?? [];

@@ -68,6 +68,7 @@
  * @property {"fresh"|"error"|"waiting"|"working"} state
  * @property {string} [progress] how far a slow calculation is
  * @property {string} kind quantity, temperature, series, text, truth, record
+ * @property {string} [set] its name as it is set, where that is another than as typed
  * @property {string} [title] what it is, where its name has a point in it and is nobody's word for it
  * @property {string} [value]
  * @property {string} [unit]

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { calibration, elementAt, grid, nextStation, stages, takings, withStruck, withTaken } from "../state/readings.js";
+import { calibration, elementAt, grid, isBegun, nextStation, stages, takings, withStruck, withTaken } from "../state/readings.js";
 
 const bore = {
   name: "bore",
@@ -71,4 +71,10 @@ test("an element of a series is found by its labels, not by its place", () => {
 test("a calibration that was due before the day of the record is said", () => {
   assert.equal(calibration({ calibrated: "2025-11-10", due: "2026-11-10" }, "2026-12-01").overdue, true);
   assert.equal(calibration({ calibrated: "2025-11-10", due: "2026-11-10" }, "2026-05-12").overdue, false);
+});
+
+test("a reading is begun by its first value, at whatever stage", () => {
+  assert.equal(isBegun({}), false);
+  assert.equal(isBegun({ entries: [{ taken: [] }, { stage: "as left", taken: [] }] }), false);
+  assert.equal(isBegun({ entries: [{ taken: [] }, { stage: "as left", taken: ["0.1"] }] }), true);
 });

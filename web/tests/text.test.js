@@ -1,7 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { answerOf, labelsOf, liveText } from "../state/figures.js";
-import { typesetName } from "../state/names.js";
 import { answers, changedWhen, listed } from "../state/shelf.js";
 import { cutAt, stretches } from "../state/source.js";
 import { Typing } from "../state/typing.js";
@@ -15,13 +14,6 @@ test("stretches come from lines and columns counted from 1, and stay inside the 
   ]);
   assert.deepEqual(cutAt("a = x + 1", { from: 5, to: 6 }), ["a = ", "x", " + 1"]);
   assert.deepEqual(cutAt("a", { from: 5, to: 9 }), ["a", "", ""]);
-});
-
-test("a name is set with its index, a field stays with the index", () => {
-  assert.deepEqual(typesetName("lash_hot"), { base: "lash", index: "hot" });
-  assert.deepEqual(typesetName("alpha_block"), { base: "α", index: "block" });
-  assert.deepEqual(typesetName("fit.pressure"), { base: "fit", index: "pressure" });
-  assert.deepEqual(typesetName("growth"), { base: "growth", index: "" });
 });
 
 test("the answer of a series is its worst station", () => {

@@ -24,6 +24,7 @@ export class Editing {
   #problems = [];
   #calm;
   #foot = el("div", { class: "pad-foot" });
+  #strip = el("div", { class: "pad-words" });
   #said = el("div", { class: "said" });
   #help;
   #beside = null;
@@ -45,7 +46,8 @@ export class Editing {
     const hint = how.prose ? "{name} puts a figure in, {#clause} a clause number." : "Results below follow as you type.";
     this.#help = new Help((name) => this.desk.hover(clause.id, name));
     const reference = el("button", { type: "button", class: "word", onclick: () => this.#refer() }, "reference, F1");
-    this.#foot.append(el("span", {}, hint), el("span", {}, ...(how.prose ? [] : [reference, " "]), "Esc closes"), this.#help.element, this.#said);
+    this.#strip.append(el("span", {}, hint));
+    this.#foot.append(this.#strip, el("span", {}, ...(how.prose ? [] : [reference, "\u2002"]), "Esc closes"), this.#help.element, this.#said);
     this.#said.className = "problem";
     this.#said.hidden = true;
   }
@@ -63,6 +65,7 @@ export class Editing {
     const { number, title } = this.clause.cell;
     this.#pad = new Pad({
       parent: this.element,
+      strip: this.#strip,
       text: this.#typing.text,
       label: `Text of clause ${number} ${title}`,
       prose: this.prose,

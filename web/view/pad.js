@@ -1,7 +1,7 @@
 import { autocompletion, closeCompletion, completionKeymap, completionStatus, snippet, startCompletion } from "@codemirror/autocomplete";
 import { history, historyKeymap, standardKeymap } from "@codemirror/commands";
 import { EditorState, StateEffect, StateField, Transaction } from "@codemirror/state";
-import { Decoration, EditorView, highlightActiveLine, keymap } from "@codemirror/view";
+import { Decoration, EditorView, keymap, tooltips } from "@codemirror/view";
 import { lineStarts, offsets, stretches } from "../state/source.js";
 
 /** @import { Problem, Token } from "../state/shapes.js" */
@@ -29,6 +29,7 @@ export class Pad {
   /**
    * @param {object} on
    * @param {HTMLElement} on.parent
+   * @param {HTMLElement} [on.strip] where the words that fit at the cursor stand
    * @param {string} on.text
    * @param {string} on.label
    * @param {boolean} [on.prose] a note: no tokens, no completion
@@ -46,7 +47,6 @@ export class Pad {
         EditorView.cspNonce.of(nonce),
         marks,
         history(),
-        highlightActiveLine(),
         EditorView.lineWrapping,
         EditorView.contentAttributes.of({ "aria-label": on.label, "aria-multiline": "true", spellcheck: on.prose ? "true" : "false" }),
         keymap.of([
@@ -57,8 +57,9 @@ export class Pad {
         ]),
         // a query under way must not swallow Esc, so its keys come after ours
         keymap.of([...completionKeymap, ...historyKeymap, ...standardKeymap]),
-        on.prose ? [] : autocompletion({ override: [(context) => completions(context, on.complete)], icons: false, defaultKeymap: false }),
+        on.prose ? [] : [tooltips({ parent: on.strip }), autocompletion({ override: [(context) => completions(context, on.complete)], icons: false, defaultKeymap: false })],
         EditorView.updateListener.of((update) => {
+          if (on.strip) inSight(on.strip);
           if (update.docChanged || update.selectionSet) on.moved?.(update.state.doc.toString(), update.state.selection.main.head);
           if (update.docChanged && !update.transactions.some((one) => one.annotation(Transaction.remote))) on.typed(update.state.doc.toString());
         }),
@@ -129,6 +130,14 @@ export class Pad {
     closeCompletion(this.view);
     this.view.destroy();
   }
+}
+
+/** The words stand in one row, which moves so that the chosen one is seen. @param {HTMLElement} strip */
+function inSight(strip) {
+  /** @type {HTMLElement | null} */
+  const chosen = strip.querySelector("[aria-selected]");
+  const from = /** @type {HTMLElement | null | undefined} */ (chosen?.previousElementSibling ?? chosen);
+  if (chosen) chosen.parentElement.scrollLeft = from.offsetLeft;
 }
 
 /** @param {import("@codemirror/autocomplete").CompletionContext} context @param {(text: string, offset: number) => Promise<any>} ask */

@@ -1,10 +1,29 @@
-import { spokenName, typesetName } from "../state/names.js";
-import { attribute, el, mark, write } from "./dom.js";
+import { spokenName } from "../state/names.js";
+import { attribute, el, fragment, mark, write } from "./dom.js";
 
-/** A name as it is set, its index lowered. @param {string} name */
-export function nameMark(name) {
-  const { base, index } = typesetName(name);
-  return el("span", { class: "nm" }, base, index && el("sub", {}, index));
+/** A name as the server sets it, or as typed where it has no figure yet. @param {string} name @param {string} [set] */
+export function nameMark(name, set) {
+  return el("span", { class: "nm" }, set ? fragment(set) : name);
+}
+
+/** A name that is set once its figure has come. */
+export class Name {
+  #set = "";
+  #name;
+
+  /** @param {string} name @param {string} [none] the word where there is no name yet */
+  constructor(name, none = "") {
+    this.#name = name;
+    this.element = name ? nameMark(name) : el("span", { class: "un" }, none);
+  }
+
+  /** @param {import("../state/shapes.js").FigureView | undefined} figure */
+  show(figure) {
+    const set = figure?.set ?? "";
+    if (!this.#name || set === this.#set) return;
+    this.#set = set;
+    this.element.replaceChildren(set ? fragment(set) : this.#name);
+  }
 }
 
 /** Value, unit, uncertainty beneath; pressing it traces. Kept, and written anew only where a text differs. */
@@ -45,6 +64,7 @@ export class Quantity {
     const unit = figure.unit ?? "";
     const words = figure.kind === "text" || figure.kind === "truth" || figure.kind === "record";
     mark(this.#q, "words", words);
+    mark(this.#q, "range", figure.kind === "series");
     mark(this.#unit, "long", unit.length > 5);
     write(this.#value, figure.value);
     write(this.#unit, unit);

@@ -1,9 +1,9 @@
 import { answerOf } from "../state/figures.js";
 import { calibration, stages, takings } from "../state/readings.js";
 import { el, mark, write } from "./dom.js";
-import { nameMark, Quantity } from "./quantity.js";
+import { Name, Quantity } from "./quantity.js";
 import { TakenFields } from "./taken.js";
-import { errorGlyph, Judgements } from "./verdict.js";
+import { Judgements, standing } from "./verdict.js";
 
 /** Instrument, temperature, part and stage of a reading, in one line. @param {any} reading @param {any} record */
 export function circumstances(reading, record) {
@@ -34,7 +34,8 @@ export class ReadingRow {
     this.quantity = new Quantity(reading.name, (name) => this.page.trace(name));
     this.judgements = new Judgements(this.#lim);
     this.#lim.prepend(this.#said);
-    const name = el("th", { scope: "row", class: "rname" }, reading.name ? nameMark(reading.name) : el("span", { class: "un" }, "not named"));
+    this.called = new Name(reading.name, "not named");
+    const name = el("th", { scope: "row", class: "rname" }, this.called.element);
     const about = el("td", { class: "about" }, el("span", { class: "what" }, reading.what || ""), circumstances(reading, this.page.desk.sheet.record));
     this.element = el(
       "tr",
@@ -98,13 +99,13 @@ export class ReadingRow {
 
   figure() {
     const figure = this.name ? this.page.desk.figure(this.name) : undefined;
+    this.called.show(figure);
     const answer = answerOf(figure);
     const wrong = figure?.state === "error" ? figure.error : undefined;
-    this.quantity.show(answer.shown, answer.none === "no result" ? "no result" : answer.shown ? answer.none : "not taken");
+    this.quantity.show(answer.shown, answer.none === "no result" ? "no result" : answer.shown ? answer.none : "to take");
     this.judgements.show(answer.limits);
     mark(this.element, "err", Boolean(wrong));
-    if (wrong) this.#said.replaceChildren(el("span", { class: "verdict error" }, errorGlyph(), "in error"));
-    else write(this.#said, "");
+    standing(this.#said, figure);
     const on = this.page.isTraced(this.name);
     mark(this.element, "traced", on);
     this.quantity.traced(on);

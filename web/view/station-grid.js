@@ -1,10 +1,10 @@
 import { answerOf } from "../state/figures.js";
 import { elementAt, grid, nextStation, PHONE_ROW, SHEET_ROW, stages } from "../state/readings.js";
 import { el, mark, write } from "./dom.js";
-import { nameMark, Quantity } from "./quantity.js";
+import { Name, Quantity } from "./quantity.js";
 import { circumstances, shownUnits } from "./reading-row.js";
 import { TakenFields } from "./taken.js";
-import { errorGlyph, Judgements, verdictClass } from "./verdict.js";
+import { Judgements, standing, verdictClass } from "./verdict.js";
 
 /** A reading with stations: a grid of labels, and the answer of the worst station beside it. */
 export class StationGrid {
@@ -28,7 +28,8 @@ export class StationGrid {
     const at = stages(reading, now);
     const tables = at.map((stage, position) => this.#table(reading, stage, position, at.length > 1));
     this.grid = el("div", { class: "stations" }, ...tables, this.taken.refusal, this.#words);
-    const head = el("span", { class: "cap" }, reading.name ? nameMark(reading.name) : "not named");
+    this.called = new Name(reading.name, "not named");
+    const head = el("span", { class: "cap" }, this.called.element);
     this.answers = el("div", { class: "answers" }, el("div", { class: "ans", id: reading.name ? `figure-${reading.name}` : null }, el("div", { class: "result" }, head, this.#of, this.quantity.element), this.#lim));
     this.elements = [this.grid, this.answers];
     this.grid.addEventListener("focusin", (event) => this.#focused(event));
@@ -134,13 +135,12 @@ export class StationGrid {
 
   figure() {
     const figure = this.name ? this.page.desk.figure(this.name) : undefined;
+    this.called.show(figure);
     const answer = answerOf(figure);
-    const wrong = figure?.state === "error" ? figure.error : undefined;
-    this.quantity.show(answer.shown, answer.none || (answer.shown ? "" : "not taken"));
+    this.quantity.show(answer.shown, answer.none === "no result" ? "no result" : answer.shown ? answer.none : "to take");
     write(this.#of, answer.of);
     this.judgements.show(answer.limits);
-    if (wrong) this.#said.replaceChildren(el("span", { class: "verdict error" }, errorGlyph(), "in error"));
-    else write(this.#said, "");
+    standing(this.#said, figure);
     this.#rings(figure?.elements ?? []);
     const on = this.page.isTraced(this.name);
     mark(this.answers, "traced", on);

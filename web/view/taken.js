@@ -1,4 +1,4 @@
-import { withStruck, withTaken } from "../state/readings.js";
+import { isBegun, withStruck, withTaken } from "../state/readings.js";
 import { el } from "./dom.js";
 import { Field } from "./field.js";
 
@@ -57,10 +57,13 @@ export class TakenFields {
   /** Says what of it cannot be read, at its field where it is one. @param {any[]} problems */
   refuse(problems) {
     const at = (problem) => (problem.at ?? "").match(/^\/readings\/(\d+)\/entries\/(\d+)(?:\/taken(?:\/(\d+))?)?/);
-    const keys = new Set(problems.map(at).filter(Boolean).map(([, reading, entry, repeat]) => `${reading}/${entry}/${repeat ?? 0}`));
+    const wrong = problems.filter((one) => one.severity === "ERROR");
+    const keys = new Set(wrong.map(at).filter(Boolean).map(([, reading, entry, repeat]) => `${reading}/${entry}/${repeat ?? 0}`));
     for (const [key, field] of this.fields) field.refused(keys.has(key));
-    this.refusal.replaceChildren(...problems.flatMap((one) => [el("strong", {}, one.message), ` ${one.wayOut ?? ""} `]));
-    this.refusal.hidden = problems.length === 0;
+    // that nothing was taken yet is no fault: the row says so itself, quietly
+    const hints = isBegun(this.reading) ? problems.filter((one) => one.severity !== "ERROR") : [];
+    this.refusal.replaceChildren(...wrong.flatMap((one) => [el("strong", {}, one.message), ` ${one.wayOut ?? ""} `]), ...hints.map((one) => `${one.message} ${one.wayOut ?? ""} `));
+    this.refusal.hidden = wrong.length + hints.length === 0;
   }
 
   /** Writes entries behind those there are. @param {any[]} entries */

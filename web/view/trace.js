@@ -108,7 +108,7 @@ export class Trace {
       el(
         "header",
         {},
-        el("h4", {}, "Origin of ", figure?.title ?? nameMark(name)),
+        el("h4", {}, "Origin of ", figure?.title ?? nameMark(name, figure?.set)),
         el("button", { type: "button", class: "word", onclick: () => this.clear() }, "close"),
         el("span", { class: "val" }, tree?.value ?? "", u && el("small", {}, ` ± ${u}`)),
         tree && el("p", { class: "how" }, ...this.#how(tree, from)),
@@ -122,7 +122,7 @@ export class Trace {
 
   /** @param {import("../state/origin.js").Statement} statement */
   #statement({ number, node, from }) {
-    const name = node.name ? (node.title ?? nameMark(node.name)) : (node.what ?? "");
+    const name = node.name ? (node.title ?? nameMark(node.name, this.page.desk.figure(node.name)?.set)) : (node.what ?? "");
     return el(
       "li",
       { value: number },
@@ -161,7 +161,12 @@ export class Trace {
     const self = this.name && this.#middle(this.name);
     if (!self || lane === 0) return;
     const x0 = body.clientWidth - measure(body, "--mar") - lane;
-    const from = new Map(this.#chain.statements.map(({ number, node }) => [this.#middle(node.name, node.cell), number]).filter(([y]) => y !== undefined).reverse());
+    /** @type {Map<number, number>} number of a statement by its height; of two in one place the first */
+    const from = new Map();
+    for (const { number, node } of this.#chain.statements) {
+      const y = this.#middle(node.name, node.cell);
+      if (y !== undefined && !from.has(y)) from.set(y, number);
+    }
     const to = unique(this.#to.map((one) => this.#middle(one.name, one.cell)));
     const add = (tag, at) => this.#ties.appendChild(svg(tag, at));
     const spine = (x, ys, look) => ys.length > 0 && add("path", { class: look, d: `M${x} ${Math.min(self, ...ys)}V${Math.max(self, ...ys)}` });

@@ -33,6 +33,21 @@ export function errorGlyph() {
   );
 }
 
+/**
+ * What stands in the place of a verdict where a value has none: in error, or waiting. Written only where it
+ * is another than before.
+ * @param {HTMLElement} element
+ * @param {import("../state/shapes.js").FigureView | undefined} figure
+ */
+export function standing(element, figure) {
+  const state = figure?.state === "error" || figure?.state === "waiting" ? figure.state : "";
+  if ((element.dataset.state ?? "") === state) return;
+  element.dataset.state = state;
+  if (state === "error") element.replaceChildren(el("span", { class: "verdict error" }, errorGlyph(), "in error"));
+  else if (state === "waiting") element.replaceChildren(el("span", { class: "verdict waiting" }, glyph("waiting"), "waiting"));
+  else element.replaceChildren();
+}
+
 /** A verdict as shape and word. @param {string} verdict */
 export function verdict(verdict) {
   return el("span", { class: `verdict ${verdictClass(verdict)}` }, glyph(verdict), verdict);

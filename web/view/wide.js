@@ -90,12 +90,15 @@ function breakLines(element) {
   element.replaceChildren(...lines);
 }
 
-/** Signs and words alone where that is enough, factors too where it is not. @param {any[]} places @param {number} width @param {number} room */
+/** Signs and words alone where that is enough, factors too where it is not, at last behind a bracket. @param {any[]} places @param {number} width @param {number} room */
 export function chooseFrom(places, width, room) {
-  const signs = choose(places.filter((place) => !place.factor), width, room);
-  const starts = [0, ...signs.map((node) => places.find((place) => place.node === node).at), width];
-  const fits = starts.slice(1).every((end, line) => end - starts[line] <= room - (line > 0 ? INDENT : 0));
-  return fits ? signs : choose(places, width, room);
+  let chosen = [];
+  for (const some of [places.filter((place) => !place.factor), places.filter((place) => !place.opening), places]) {
+    chosen = choose(some, width, room);
+    const starts = [0, ...chosen.map((node) => places.find((place) => place.node === node).at), width];
+    if (starts.slice(1).every((end, line) => end - starts[line] <= room - (line > 0 ? INDENT : 0))) break;
+  }
+  return chosen;
 }
 
 /**
@@ -121,11 +124,12 @@ export function choose(places, width, room) {
   return chosen;
 }
 
-/** Places in rows only, not in a fraction, a root or an index. @param {Element} row @param {number} depth @returns {Generator<{node: Element, depth: number, factor: boolean}>} */
+/** Places in rows only, not in a fraction, a root or an index. @param {Element} row @param {number} depth @returns {Generator<{node: Element, depth: number, factor: boolean, opening?: boolean}>} */
 function* breaksIn(row, depth) {
   for (const child of row.children) {
     if (child.previousElementSibling && (isSign(child) || isJoin(child))) yield { node: child, depth, factor: false };
     else if (isFactor(child)) yield { node: child, depth: depth + 0.5, factor: true };
+    else if (isOpening(child.previousElementSibling)) yield { node: child, depth: depth + 0.5, factor: true, opening: true };
     if (child.localName === "mrow") yield* breaksIn(child, depth + 1);
   }
 }
@@ -147,6 +151,11 @@ function isFactor(node) {
   if (space?.localName !== "mspace") return false;
   const before = space.previousElementSibling;
   return isComma(before) || (node.localName !== "mtext" && before?.getAttribute("mathvariant") !== "normal");
+}
+
+/** @param {Element | null} node */
+function isOpening(node) {
+  return node?.localName === "mo" && /^[([]$/.test(node.textContent);
 }
 
 /** @param {Element | null} node */

@@ -14,19 +14,15 @@ import endfloat.engine.Verdict;
 import endfloat.units.Unit;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
-import java.util.ArrayList;
+import endfloat.working.typeset.Typeset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Figures as the page shows them. */
 final class FigureViews {
   /** Strips of all stations are drawn up to here; beyond, only that of the worst. */
   private static final int MOST_STRIPS = 12;
-
-  /** A series of no more values is written out. */
-  private static final int SHORT = 4;
 
   private final GraphSettings settings;
   private final PlacedLines lines;
@@ -41,6 +37,10 @@ final class FigureViews {
   ObjectNode view(Figure figure) {
     ObjectNode view = JsonNodeFactory.instance.objectNode();
     view.put("name", figure.name()).put("cell", figure.clause());
+    String set = Typeset.nameHtml(figure.name());
+    if (figure.name().indexOf('.') < 0 && !set.equals(figure.name())) {
+      view.put("set", set);
+    }
     view.put("line", figure.span().line());
     view.put("state", figure.state().name().toLowerCase(Locale.ROOT));
     view.put("kind", figure.kind().map(FigureViews::word).orElse(""));
@@ -81,22 +81,19 @@ final class FigureViews {
   }
 
   private Optional<String> text(Figure figure, Value value) {
-    if (value instanceof Value.Series && !figure.elements().isEmpty()) {
-      List<Shown> shown =
-          figure.elements().stream()
-              .flatMap(element -> Shown.of(figure, element, settings).stream())
-              .toList();
-      return Optional.of(seriesText(shown, figure.elements().size()));
+    if (value instanceof Value.Series series && !figure.elements().isEmpty()) {
+      return Optional.of(withUnit(inOnePlace(figure, series)));
     }
     return Shown.of(figure, settings).map(FigureViews::withUnit).or(() -> words(value));
   }
 
-  private static String seriesText(List<Shown> shown, int size) {
-    if (shown.size() < size || size > SHORT) {
-      return size + " values";
-    }
-    String values = shown.stream().map(Shown::value).collect(Collectors.joining(", "));
-    return withUnit(values, shown.get(0).unit());
+  private Shown inOnePlace(Figure figure, Value.Series series) {
+    List<Shown> shown =
+        figure.elements().stream()
+            .flatMap(element -> Shown.of(figure, element, settings).stream())
+            .toList();
+    return SeriesText.of(
+        series, figure.elements().stream().map(Figure.Element::value).toList(), shown);
   }
 
   private static Optional<String> words(Value value) {
@@ -130,7 +127,9 @@ final class FigureViews {
       limits(figure.name(), figure.judgements(), judged, true, view);
     } else if (value instanceof Value.Series || value instanceof Value.Fields) {
       elements(figure, view);
-      series(view);
+      if (value instanceof Value.Series series) {
+        shown(inOnePlace(figure, series), view);
+      }
     }
     words(value).ifPresent(words -> view.put("value", words));
   }
@@ -198,30 +197,12 @@ final class FigureViews {
   /** A list among the results of a calculation: written out where it is short. */
   private void listed(Figure figure, Figure.Element element, Value.Series series, ObjectNode view) {
     Unit unit = FigureUnit.of(figure, element, settings);
-    boolean numbers = series.elements().stream().allMatch(Value.Scalar.class::isInstance);
-    if (!numbers || series.size() == 0 || series.size() > SHORT) {
-      view.put("value", series.size() + " values");
-      return;
-    }
-    view.put(
-        "value",
+    List<Shown> shown =
         series.elements().stream()
-            .map(one -> Shown.expanded(((Value.Scalar) one).si(), 0, unit).value())
-            .collect(Collectors.joining(", ")));
-    view.put("unit", unit.print().equals("1") ? "" : unit.print());
-  }
-
-  /** A series in one cell: its values where there are few, else how many there are. */
-  private static void series(ObjectNode view) {
-    ArrayNode elements = view.withArray("elements");
-    if (elements.isEmpty() || elements.size() > SHORT || !elements.get(0).has("unit")) {
-      view.put("value", elements.size() + " values");
-      return;
-    }
-    List<String> values = new ArrayList<>();
-    elements.forEach(one -> values.add(one.path("value").asText()));
-    view.put("value", String.join(", ", values));
-    view.put("unit", elements.get(0).path("unit").asText());
+            .filter(Value.Scalar.class::isInstance)
+            .map(one -> Shown.expanded(((Value.Scalar) one).si(), 0, unit))
+            .toList();
+    shown(SeriesText.of(series, series.elements(), shown), view);
   }
 
   private static void problem(LineProblem problem, ObjectNode view) {

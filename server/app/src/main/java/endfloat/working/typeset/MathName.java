@@ -3,10 +3,15 @@ package endfloat.working.typeset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * A name as it is set: what follows the first underscore, and figures at the end of the first part,
- * stand below the line; Greek letters may be written out.
+ * A name as it is set. Which one of several it is, as in {@code lash_cold} or {@code bore_2},
+ * stands below the line, and so do figures at the end of its first part; Greek letters may be
+ * written out. A name of more words, or one whose second word is the quantity itself, as in {@code
+ * pressure_angle}, is no letter with an index: it stands as it was typed. This is the one place
+ * where that is decided.
  */
 record MathName(String base, List<String> below) {
   private static final Map<String, String> GREEK =
@@ -45,6 +50,53 @@ record MathName(String base, List<String> below) {
           Map.entry("Psi", "Ψ"),
           Map.entry("Omega", "Ω"));
 
+  /** Letters that one word below the line may have. */
+  private static final int LONGEST = 9;
+
+  /** Letters that two words below a single letter may have, with the blank between them. */
+  private static final int LONGEST_TWO = 14;
+
+  /** Words for what is measured, which tell nothing from its like. */
+  private static final Set<String> QUANTITIES =
+      Set.of(
+          "angle",
+          "area",
+          "backlash",
+          "bore",
+          "change",
+          "clearance",
+          "depth",
+          "diameter",
+          "drop",
+          "float",
+          "force",
+          "gap",
+          "growth",
+          "height",
+          "interference",
+          "lash",
+          "length",
+          "limit",
+          "load",
+          "mass",
+          "number",
+          "pitch",
+          "pressure",
+          "radius",
+          "rate",
+          "ratio",
+          "size",
+          "slope",
+          "span",
+          "speed",
+          "stress",
+          "thickness",
+          "torque",
+          "travel",
+          "wear",
+          "weight",
+          "width");
+
   static MathName of(String name) {
     int underscore = name.indexOf('_');
     String first = underscore > 0 ? name.substring(0, underscore) : name;
@@ -58,14 +110,28 @@ record MathName(String base, List<String> below) {
       below.add(first.substring(letters));
       first = first.substring(0, letters);
     }
-    if (underscore > 0) {
-      for (String part : name.substring(underscore + 1).split("_", -1)) {
-        if (!part.isEmpty()) {
-          below.add(GREEK.getOrDefault(part, part));
-        }
-      }
+    List<String> words =
+        underscore > 0
+            ? Stream.of(name.substring(underscore + 1).split("_", -1))
+                .filter(word -> !word.isEmpty())
+                .toList()
+            : List.of();
+    if (!isIndex(words, first.length() == 1 || GREEK.containsKey(first))) {
+      return new MathName(name, List.of());
     }
+    words.forEach(word -> below.add(GREEK.getOrDefault(word, word)));
     return new MathName(GREEK.getOrDefault(first, first), List.copyOf(below));
+  }
+
+  /** Whether words are short enough to stand below, and tell which one of several it is. */
+  private static boolean isIndex(List<String> words, boolean belowALetter) {
+    int letters = String.join(" ", words).length();
+    return switch (words.size()) {
+      case 0 -> true;
+      case 1 -> letters <= LONGEST && (belowALetter || !QUANTITIES.contains(words.get(0)));
+      case 2 -> belowALetter && letters <= LONGEST_TWO;
+      default -> false;
+    };
   }
 
   String markup() {

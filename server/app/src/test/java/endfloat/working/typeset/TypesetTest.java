@@ -94,6 +94,24 @@ class TypesetTest {
     assertEquals("t_2 hot", seen(Typeset.name("t2_hot")));
     assertEquals("_x", seen(Typeset.name("_x")));
     assertEquals("lash<sub>hot</sub>", Typeset.nameHtml("lash_hot"));
+    assertEquals("lash<sub>loosest</sub>", Typeset.nameHtml("lash_loosest"));
+    assertEquals("α<sub>block cold</sub>", Typeset.nameHtml("alpha_block_cold"));
+  }
+
+  @Test
+  void aNameOfManyWordsOrWhoseLastWordIsTheQuantityIsNoLetterWithAnIndex() {
+    for (String name :
+        List.of(
+            "may_come_out",
+            "bore_less_journal",
+            "t_block_less_t_cold",
+            "pressure_angle",
+            "block_height",
+            "clear_circumference")) {
+      assertEquals(name, Typeset.nameHtml(name));
+      assertEquals(name, parsed(Typeset.name(name)).getTextContent());
+    }
+    assertEquals("d<sub>pitch</sub>", Typeset.nameHtml("d_pitch"), "below a letter it may stand");
   }
 
   @Test
