@@ -34,7 +34,8 @@ class ArchitectureTest {
     "endfloat.joints..",
     "endfloat.bench..",
     "endfloat.vibration..",
-    "endfloat.evidence.."
+    "endfloat.evidence..",
+    "endfloat.formulas.."
   };
 
   private static final String[] SERVER = {

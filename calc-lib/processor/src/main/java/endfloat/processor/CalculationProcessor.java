@@ -23,14 +23,17 @@ import javax.tools.Diagnostic;
 
 /**
  * Gathers every method marked {@link Calculates} into the catalogue: one generated class a subject,
- * and {@code LibraryEntries} over them all. A definition that cannot be read is a compile error at
- * its place.
+ * {@code LibraryEntries} over them all, and the typed face of each subject. A definition that
+ * cannot be read is a compile error at its place.
  */
 @SupportedAnnotationTypes("endfloat.definition.Calculates")
 @SupportedOptions("endfloat.checks")
 public final class CalculationProcessor extends AbstractProcessor {
+  private static final String CATALOGUE = "endfloat.catalogue";
+
   private final Map<String, List<String>> entries = new TreeMap<>();
   private final Map<String, Map<String, String>> parts = new TreeMap<>();
+  private final Map<String, FacadeWriter> facades = new TreeMap<>();
   private final Map<String, ExecutableElement> names = new TreeMap<>();
   private boolean refused;
 
@@ -70,6 +73,9 @@ public final class CalculationProcessor extends AbstractProcessor {
         processingEnv.getElementUtils().getPackageOf(method).getQualifiedName().toString();
     String subject = pack.substring(pack.lastIndexOf('.') + 1);
     entries.computeIfAbsent(subject, s -> new ArrayList<>()).add(writer.entry(method, subject));
+    facades
+        .computeIfAbsent(subject, s -> new FacadeWriter(processingEnv.getElementUtils()))
+        .add(method, EntryWriter.shown(method));
     for (TypeElement part : writer.parts(method)) {
       parts
           .computeIfAbsent(subject, s -> new TreeMap<>())
@@ -86,8 +92,14 @@ public final class CalculationProcessor extends AbstractProcessor {
   private void write() {
     entries.forEach(
         (subject, calculations) ->
-            file(Names.capital(subject) + "Entries", subjectClass(subject, calculations)));
-    file("LibraryEntries", libraryClass());
+            file(
+                CATALOGUE,
+                Names.capital(subject) + "Entries",
+                subjectClass(subject, calculations)));
+    file(CATALOGUE, "LibraryEntries", libraryClass());
+    facades.forEach(
+        (subject, facade) ->
+            file(FacadeWriter.PACKAGE, Names.capital(subject), facade.text(subject)));
   }
 
   private String subjectClass(String subject, List<String> calculations) {
@@ -135,9 +147,8 @@ public final class CalculationProcessor extends AbstractProcessor {
     return "package endfloat.catalogue;\n\nimport java.util.List;\nimport java.util.Optional;\n\n/** Generated from the annotated methods. */\n@SuppressWarnings(\"all\")\n";
   }
 
-  private void file(String name, String text) {
-    try (Writer out =
-        processingEnv.getFiler().createSourceFile("endfloat.catalogue." + name).openWriter()) {
+  private void file(String pack, String name, String text) {
+    try (Writer out = processingEnv.getFiler().createSourceFile(pack + "." + name).openWriter()) {
       out.write(text);
     } catch (IOException e) {
       processingEnv

@@ -99,7 +99,7 @@ final class EntryWriter {
     return parameters.partDeclaration(part);
   }
 
-  private static List<? extends VariableElement> shown(ExecutableElement method) {
+  static List<? extends VariableElement> shown(ExecutableElement method) {
     List<? extends VariableElement> all = method.getParameters();
     boolean progress =
         !all.isEmpty() && all.get(all.size() - 1).asType().toString().equals(PROGRESS);

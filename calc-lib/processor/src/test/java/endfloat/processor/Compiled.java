@@ -31,6 +31,9 @@ record Compiled(
   private static final String MODEL =
       "package endfloat.catalogue; class Calculation {} class Part {}";
 
+  private static final String TYPED =
+      "package endfloat.catalogue; public class TypedCall { public interface Part {} }";
+
   static Compiled of(List<String> options, String source) {
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
     DiagnosticCollector<JavaFileObject> diagnostics = new DiagnosticCollector<>();
@@ -54,7 +57,10 @@ record Compiled(
             diagnostics,
             all,
             null,
-            List.of(new Source("Gap", source), new Source("Calculation", MODEL)));
+            List.of(
+                new Source("Gap", source),
+                new Source("Calculation", MODEL),
+                new Source("TypedCall", TYPED)));
     task.setProcessors(List.of(new CalculationProcessor()));
     task.call();
     Map<String, String> texts = new HashMap<>();

@@ -72,6 +72,11 @@ public final class Measured<Q extends Quantity<Q>> implements Comparable<Measure
     return free(UnitTable.find(unit).dimension(), si, Map.copyOf(gradient));
   }
 
+  /** The same kind with another number and gradient [SI]. */
+  public Measured<Q> at(double other, Map<String, Double> parts) {
+    return new Measured<>(kind, dimension, other, Map.copyOf(parts));
+  }
+
   /** The same kind and gradient at another number [SI]. */
   public Measured<Q> at(double other) {
     return new Measured<>(kind, dimension, other, gradient);
