@@ -17,11 +17,11 @@
  */
 
 export const SHOWS = [
-  { key: "all", word: "all records", holds: () => true },
-  { key: "open", word: "not within", holds: (record) => (record.verdicts?.outside ?? 0) + (record.verdicts?.not_proven ?? 0) > 0 },
-  { key: "taking", word: "readings to take", holds: (record) => (record.readings?.taken ?? 0) < (record.readings?.total ?? 0) },
-  { key: "draft", word: "not approved", holds: (record) => !record.problem && record.state !== "approved" },
-  { key: "error", word: "in error", holds: (record) => Boolean(record.problem) || (record.errors ?? 0) > 0 },
+  { key: "all", word: "every record", holds: () => true },
+  { key: "open", word: "what is not within", holds: (record) => (record.verdicts?.outside ?? 0) + (record.verdicts?.not_proven ?? 0) > 0 },
+  { key: "taking", word: "what has readings to take", holds: (record) => (record.readings?.taken ?? 0) < (record.readings?.total ?? 0) },
+  { key: "draft", word: "what is not approved", holds: (record) => !record.problem && record.state !== "approved" },
+  { key: "error", word: "what is in error", holds: (record) => Boolean(record.problem) || (record.errors ?? 0) > 0 },
 ];
 
 /** A record that others are begun from; it is no record of an engine. @param {Listed} record */

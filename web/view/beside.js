@@ -20,7 +20,7 @@ export class Beside {
       reader: on.reader,
       putIn: () => null,
       open: (name, kind) => this.#open(name, kind),
-      shown: ({ title }) => write(this.#heading, title === "Calculations" ? "Reference" : title),
+      shown: ({ title }) => write(this.#heading, title === "Contents" ? "Reference" : title),
     });
     this.element = el(
       "aside",
@@ -48,7 +48,7 @@ export class Beside {
     else await this.reference.calculation(name);
     this.element.scrollTop = 0;
     this.#heading.focus({ preventScroll: true });
-    const back = el("button", { type: "button", class: "btn", onclick: () => this.#again() }, "All calculations");
+    const back = el("button", { type: "button", class: "btn", onclick: () => this.#again() }, "Back to the contents");
     const stops = kind === "calculation" ? this.reference.view?.stops : null;
     const put = stops && el("button", { type: "button", class: "btn main", onclick: () => (this.close(), this.on.put(stops)) }, "Put it in at the cursor");
     this.#content.prepend(el("div", { class: "put-here" }, put, back));

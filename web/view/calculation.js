@@ -74,7 +74,12 @@ function unit(one) {
 function example(view) {
   const [first] = view.checks;
   const published = first.expected.map(expected).filter(Boolean).join("; ");
-  return [first.what && el("p", { class: "prose" }, `${first.what}.`), worked(view.example, "Worked example"), published && el("p", { class: "ref-published" }, el("span", { class: "cap" }, "Published "), published, el("span", { class: "with" }, `${first.source} (${KNOWN[first.knowledge] ?? first.knowledge})`))];
+  return [first.what && el("p", { class: "prose" }, `${begun(first.what)}.`), worked(view.example, "Worked example"), published && el("p", { class: "ref-published" }, el("span", { class: "cap" }, "Published "), published, el("span", { class: "with" }, `${first.source} (${KNOWN[first.knowledge] ?? first.knowledge})`))];
+}
+
+/** A text as a sentence begins. @param {string} text */
+function begun(text) {
+  return text[0].toUpperCase() + text.slice(1);
 }
 
 function expected(one) {
@@ -84,7 +89,7 @@ function expected(one) {
 }
 
 function check(one) {
-  return el("tr", {}, el("td", {}, one.what || one.id), el("td", {}, el("pre", { class: "src plain" }, one.lines.join("\n")), el("span", { class: "let" }, one.expected.map(expected).join("; "))), el("td", {}, one.source, el("span", { class: "with" }, KNOWN[one.knowledge] ?? one.knowledge)));
+  return el("tr", {}, el("td", {}, begun(one.what || one.id)), el("td", {}, el("pre", { class: "src plain" }, one.lines.join("\n")), el("span", { class: "let" }, one.expected.map(expected).join("; "))), el("td", {}, one.source, el("span", { class: "with" }, KNOWN[one.knowledge] ?? one.knowledge)));
 }
 
 /** Puts the line drawing in its place. @param {Element} page @param {string} name @param {string} caption */

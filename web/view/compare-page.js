@@ -1,4 +1,5 @@
 import { byClause, PARTS, sideName, standingWords, stateWhen } from "../state/compare.js";
+import { isPattern } from "../state/shelf.js";
 import { el, fragment, write } from "./dom.js";
 import { Says } from "./says.js";
 import { startTheme } from "./theme.js";
@@ -6,11 +7,14 @@ import { glyph, verdictClass } from "./verdict.js";
 
 /** Two records, or two states of one, side by side; which ones stands in the address. */
 class ComparePage {
-  #part = PARTS[0];
   #comparison = null;
 
   constructor() {
     this.place = document.querySelector("#compared");
+    /** @type {HTMLSelectElement} */
+    this.show = document.querySelector("#show");
+    this.show.replaceChildren(...PARTS.map(({ key, word }) => el("option", { value: key }, word)));
+    this.show.addEventListener("change", () => this.#comparison && this.#draw());
     this.says = new Says(document.querySelector(".says"));
     document.querySelector("#choose").addEventListener("submit", (event) => this.#choose(event));
   }
@@ -25,7 +29,7 @@ class ComparePage {
         this.#comparison = await ask(`/api/compare?left=${encodeURIComponent(left)}&right=${encodeURIComponent(right)}`);
         this.#draw();
       } else {
-        this.place.replaceChildren(el("p", { class: "nothing" }, "Choose two records at the left; the earlier states of a record can be chosen once it is named in the address."));
+        this.place.replaceChildren(el("p", { class: "nothing" }, "Name two records above. The earlier states of a record stand in the lists once it has been compared."));
       }
     } catch (failure) {
       this.says.offer(failure.message, []);
@@ -42,11 +46,13 @@ class ComparePage {
     for (const [side, chosen] of [["left", left], ["right", right]]) {
       /** @type {HTMLSelectElement} */
       const list = document.querySelector(`#${side}`);
-      const title = (record) => [record.record_number, record.engine_serial, record.title].filter(Boolean).join(" · ");
+      const title = (record) => [record.record_number, record.engine_serial, record.title].filter(Boolean).join(", ");
+      const group = (label, options) => options.length > 0 && el("optgroup", { label }, ...options);
+      const option = (record) => el("option", { value: record.id }, title(record) || record.id);
+      const earlier = states.flatMap(([id, names]) => names.map((name) => el("option", { value: `${id}@${name}` }, `${id}, ${stateWhen(name)}`)));
       list.replaceChildren(
-        el("option", { value: "" }, "choose a record"),
-        ...records.map((record) => el("option", { value: record.id }, title(record) || record.id)),
-        ...states.flatMap(([id, names]) => names.map((name) => el("option", { value: `${id}@${name}` }, `${id}, ${stateWhen(name)}`))),
+        el("option", { value: "" }, side === "left" ? "a record" : "another"),
+        ...[group("Records", records.filter((one) => !isPattern(one)).map(option)), group("Earlier states", earlier), group("Patterns", records.filter(isPattern).map(option))].filter(Boolean),
       );
       list.value = chosen;
     }
@@ -70,8 +76,8 @@ class ComparePage {
     write(document.querySelector("#clear"), String(this.#comparison.clear));
     write(document.querySelector("#verdicts"), String(this.#comparison.judged_otherwise));
     document.title = `${heads.join(" → ")} · Endfloat`;
-    this.#drawShows();
-    const rows = figures.filter(this.#part.holds);
+    const rows = figures.filter(PARTS.find(({ key }) => key === this.show.value).holds);
+    write(document.querySelector("#listed"), `${rows.length} of ${figures.length} values.`);
     const parts = [
       schedule("Readings", rows.filter((row) => row.reading), heads),
       schedule("Figures", rows.filter((row) => !row.reading), heads),
@@ -80,17 +86,6 @@ class ComparePage {
       el("p", { class: "how" }, how(this.#comparison)),
     ];
     this.place.replaceChildren(...parts.filter(Boolean));
-  }
-
-  #drawShows() {
-    const list = document.querySelector("#shows");
-    list.replaceChildren(
-      ...PARTS.map((part) => {
-        const radio = el("input", { type: "radio", name: "show", onchange: () => ((this.#part = part), this.#draw(), /** @type {HTMLElement | null} */ (document.querySelector("#shows :checked"))?.focus()) });
-        radio.checked = part === this.#part;
-        return el("li", {}, el("label", {}, radio, el("span", {}, part.word), el("b", {}, String(this.#comparison.figures.filter(part.holds).length))));
-      }),
-    );
   }
 }
 

@@ -26,6 +26,11 @@ export function put(parent, ...children) {
   return parent;
 }
 
+/** What stands behind a word of action until it is asked for. @param {string} word @param {string} away the word that puts it away again @param {Node} content */
+export function unfold(word, away, content) {
+  return el("details", {}, el("summary", {}, el("span", { class: "when-away" }, word), el("span", { class: "when-open" }, away)), content);
+}
+
 /** Writes a text only where it differs, so that nothing is laid out again for nothing. @param {Node} node @param {string} text */
 export function write(node, text) {
   if (node.textContent !== text) node.textContent = text;

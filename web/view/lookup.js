@@ -1,4 +1,4 @@
-import { el } from "./dom.js";
+import { el, unfold } from "./dom.js";
 
 /** A table of the library: what stands in it, and where each value is from. @param {any} table */
 export function lookup(table) {
@@ -45,5 +45,5 @@ function sources(cells, heads) {
     if (cell.source) from.set(cell.source, [...(from.get(cell.source) ?? []), heads[index].split(",")[0].toLowerCase()]);
   });
   const list = [...from].map(([source, what]) => el("li", {}, `${what.join(", ")}: ${source}`));
-  return el("details", {}, el("summary", {}, `${list.length} ${list.length === 1 ? "source" : "sources"}`), el("ul", {}, ...list));
+  return unfold(list.length === 1 ? "source" : `${list.length} sources`, list.length === 1 ? "put the source away" : "put the sources away", el("ul", {}, ...list));
 }

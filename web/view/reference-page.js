@@ -6,11 +6,8 @@ import { Reference } from "./reference.js";
 import { remember, remembered } from "./remembered.js";
 import { startTheme } from "./theme.js";
 
-const CHOICES = { units: ["metric", "imperial"], terms: ["british", "american"] };
-
-/** The page of the reference: find and subjects at the left, what was asked for at the right. */
+/** The page of the reference: its contents, what was looked for, one calculation or one table. */
 class ReferencePage {
-  #links = new Map();
   reader = { units: remembered("units", "metric"), terms: remembered("terms", "british") };
 
   constructor() {
@@ -19,7 +16,8 @@ class ReferencePage {
     this.heading = document.querySelector("h1");
     /** @type {HTMLInputElement} */
     this.find = document.querySelector("#find");
-    this.names = document.querySelector("#names");
+    /** @type {HTMLAnchorElement} */
+    this.contents = document.querySelector("#contents");
     this.reference = new Reference({
       content: this.content,
       reader: () => this.reader,
@@ -27,57 +25,48 @@ class ReferencePage {
       open: (name, kind) => this.open(name, kind),
       shown: (what) => this.#shown(what),
     });
-    for (const [setting, values] of Object.entries(CHOICES)) this.#choice(setting, values);
+    for (const setting of ["units", "terms"]) this.#choice(setting);
     this.find.addEventListener("input", () => this.#look());
     this.find.form.addEventListener("submit", (event) => (event.preventDefault(), /** @type {HTMLElement | null} */ (this.content.querySelector(".rn"))?.click()));
+    this.contents.addEventListener("click", (event) => (event.preventDefault(), this.#all("")));
     addEventListener("popstate", () => this.draw());
     this.keyboard = new Keyboard([
       ["F", "find a calculation", () => this.find.focus()],
       ["U", "units: metric, imperial", () => this.#take("units", this.reader.units === "metric" ? "imperial" : "metric")],
-      ["Escape", "back to the list", () => this.#all()],
+      ["Escape", "back to the contents", () => this.#all("")],
     ]);
   }
 
   async start() {
-    await this.#names();
     await this.draw();
     document.documentElement.dataset.ready = "";
   }
 
-  #choice(setting, values) {
-    const box = document.querySelector(`[data-choice="${setting}"]`);
-    for (const value of values) box.append(el("button", { type: "button", "aria-pressed": String(this.reader[setting] === value), "data-value": value, onclick: () => this.#take(setting, value) }, value[0].toUpperCase() + value.slice(1)));
+  /** @param {string} setting */
+  #choice(setting) {
+    /** @type {HTMLSelectElement} */
+    const field = document.querySelector(`#${setting}`);
+    field.value = this.reader[setting];
+    field.addEventListener("change", () => this.#take(setting, field.value));
   }
 
   #take(setting, value) {
     this.reader = { ...this.reader, [setting]: value };
     remember(setting, value);
-    /** @type {NodeListOf<HTMLButtonElement>} */
-    const buttons = document.querySelectorAll(`[data-choice="${setting}"] button`);
-    for (const button of buttons) attribute(button, "aria-pressed", String(button.dataset.value === value));
+    /** @type {HTMLSelectElement} */ (document.querySelector(`#${setting}`)).value = value;
     this.draw();
-  }
-
-  /** Every calculation in the rail, under its subject. */
-  async #names() {
-    const answer = await fetch("/api/catalogue").then((one) => one.json()).catch(() => ({ calculations: [], tables: [] }));
-    const item = (name, kind) => {
-      const link = this.reference.link(name, kind);
-      link.className = "";
-      this.#links.set(path(name, kind === "table"), link);
-      return el("li", {}, link);
-    };
-    const group = (title, items) => el("li", {}, el("span", { class: "cap" }, title), el("ul", {}, ...items));
-    this.names.replaceChildren(...bySubject(answer.calculations).map((one) => group(one.title, one.calculations.map((each) => item(each.name, "calculation")))), group("Tables", answer.tables.map((one) => item(one.name, "table"))));
-    write(document.querySelector("#count"), String(answer.calculations.length));
   }
 
   draw() {
     const { kind, name } = place(location.pathname);
-    for (const [to, link] of this.#links) attribute(link, "aria-current", to === location.pathname ? "page" : null);
-    if (kind === "calculation") return this.reference.calculation(name);
+    if (kind === "calculation") return this.#calculation(name);
     if (kind === "table") return this.reference.table(name);
     return this.reference.list(this.find.value);
+  }
+
+  async #calculation(name) {
+    await this.reference.calculation(name);
+    await this.reference.alsoUnder(name);
   }
 
   /** @param {string} name @param {"calculation" | "table"} kind */
@@ -93,10 +82,14 @@ class ReferencePage {
     this.draw();
   }
 
-  #all() {
-    if (document.activeElement === this.find) this.find.value = "";
+  /** The contents, from the subject of a title on. @param {string} subject */
+  async #all(subject) {
+    this.find.value = "";
     history.pushState(null, "", "/reference");
-    this.draw();
+    await this.draw();
+    const at = [...this.content.querySelectorAll(".ref-group")].find((one) => subject !== "" && one.getAttribute("aria-label") === subject);
+    if (at) at.scrollIntoView();
+    else scrollTo(0, 0);
   }
 
   #putIn(view) {
@@ -105,8 +98,13 @@ class ReferencePage {
     return putIn.element;
   }
 
-  #shown({ title }) {
+  /** @param {{title: string, typed?: string, subject?: string, total?: number}} what */
+  #shown({ title, typed = "", subject = "", total }) {
     write(this.heading, title);
+    document.querySelector("#typed").replaceChildren(...(typed === "" ? [] : ["written ", el("code", { class: "src" }, typed)]));
+    const lead = el("a", { class: "word", href: "/reference", onclick: (event) => (event.preventDefault(), this.#all(subject)) }, subject);
+    document.querySelector("#subject").replaceChildren(subject === "" ? `all, ${total ?? ""} calculations` : lead);
+    this.contents.hidden = place(location.pathname).kind === "all" && this.find.value === "";
     document.title = `${title} · Reference · Endfloat`;
     attribute(document.documentElement, "data-shown", title);
   }

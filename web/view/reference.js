@@ -15,39 +15,54 @@ export class Reference {
    * @param {() => import("../state/reference.js").Reader} on.reader
    * @param {(view: any) => Node | null} on.putIn
    * @param {(name: string, kind: "calculation" | "table") => void} on.open
-   * @param {(what: {title: string, total?: number}) => void} on.shown
+   * @param {(what: {title: string, typed?: string, subject?: string, total?: number}) => void} on.shown
    */
   constructor(on) {
     this.on = on;
   }
 
-  /** Everything, or what answers to the words typed. @param {string} typed */
+  /** The contents, or what answers to the words typed. @param {string} typed */
   async list(typed) {
     const view = await this.#ask(`/api/catalogue${query(this.on.reader(), typed)}`);
     if (!view) return null;
-    const groups = typed.trim() === "" ? bySubject(view.calculations) : [{ title: found(view), calculations: view.calculations }];
-    const tables = el("section", { class: "ref-group", "aria-label": "Tables" }, el("h2", { class: "ttl" }, "Tables"), register("Tables", view.tables.map((one) => this.#row(one.name, "table", one.title))));
-    this.#show(el("div", { class: "ref-page" }, ...view.meant.filter((one) => one.also.length > 0).map(meant), ...groups.map((group) => this.#group(group)), tables), { title: "Calculations", total: view.total });
+    const tables = this.#group("Tables", view.tables.map((one) => this.#entry({ name: one.name, heading: one.title }, "table")));
+    if (typed.trim() === "") {
+      const groups = bySubject(view.calculations).map(({ title, calculations }) => this.#group(title, calculations.map((one) => this.#entry(one, "calculation"))));
+      this.#show(el("div", { class: "ref-page ref-contents" }, ...groups, tables), { title: "Contents", total: view.total });
+    } else {
+      const some = this.#group(found(view), view.calculations.map((one) => this.#entry(one, "calculation", one.summary)));
+      this.#show(el("div", { class: "ref-page" }, ...view.meant.filter((one) => one.also.length > 0).map(meant), some, tables), { title: "What was found", total: view.total });
+    }
     return view;
   }
 
-  #group({ title, calculations }) {
-    const rows = calculations.map((one) => this.#row(one.name, "calculation", one.summary));
-    return el("section", { class: "ref-group", "aria-label": title }, el("h2", { class: "ttl" }, title), rows.length > 0 && register(title, rows));
+  /** The others under the same subject, at the foot of a calculation. @param {string} name */
+  async alsoUnder(name) {
+    const page = this.on.content.firstElementChild;
+    const view = await this.#ask(`/api/catalogue${query(this.on.reader())}`);
+    const here = view?.calculations.find((one) => one.name === name);
+    if (!here || !page?.isConnected) return;
+    const others = view.calculations.filter((one) => one.title === here.title && one !== here);
+    if (others.length > 0) page.append(el("div", { class: "ref-also" }, this.#group(`Also under ${here.title.toLowerCase()}`, others.map((one) => this.#entry(one, "calculation")))));
   }
 
-  #row(name, kind, about) {
-    return el("tr", {}, el("th", { scope: "row" }, this.link(name, kind)), el("td", {}, about));
+  #group(title, entries) {
+    return el("section", { class: "ref-group", "aria-label": title }, el("h2", { class: "ttl" }, title), entries.length > 0 && el("ol", { class: "ref-list" }, ...entries));
   }
 
-  /** @param {string} name @param {"calculation" | "table"} kind */
-  link(name, kind) {
+  #entry(one, kind, about = "") {
+    return el("li", {}, this.link(one, kind), about && el("span", { class: "d" }, about));
+  }
+
+  /** A title, and behind it what is written in a line. @param {{name: string, heading: string}} one @param {"calculation" | "table"} kind */
+  link({ name, heading }, kind) {
     const act = (event) => {
       if (event.ctrlKey || event.metaKey || event.shiftKey) return;
       event.preventDefault();
       this.on.open(name, kind);
     };
-    return el("a", { class: "rn", href: path(name, kind === "table"), onclick: act }, name.replaceAll("-", " "));
+    const written = kind === "calculation" && [el("span", { class: "lead" }, " "), el("code", { class: "src" }, name)];
+    return el("a", { class: "rn", href: path(name, kind === "table"), onclick: act }, el("span", { class: "ti" }, heading), ...(written || []));
   }
 
   /** @param {string} name */
@@ -56,14 +71,14 @@ export class Reference {
     if (!view) return;
     this.view = view;
     const page = calculation(view, this.on.putIn(view));
-    this.#show(page, { title: name });
+    this.#show(page, { title: view.heading, typed: `${name}(…)`, subject: view.title });
     if (view.drawing) await drawing(page, name, view.drawing);
   }
 
   /** @param {string} name */
   async table(name) {
     const view = await this.#ask(`/api/tables/${encodeURIComponent(name)}${query(this.on.reader())}`);
-    if (view) this.#show(lookup(view), { title: view.title });
+    if (view) this.#show(lookup(view), { title: view.title, subject: "Tables" });
   }
 
   #show(page, what) {
@@ -87,12 +102,8 @@ export class Reference {
   }
 
   #fail(message, wayOut) {
-    this.#show(el("p", { class: "ref-summary", role: "alert" }, el("strong", {}, message ?? ""), ` ${wayOut ?? ""}`), { title: "Not found" });
+    this.#show(el("p", { class: "ref-summary", role: "alert" }, el("strong", {}, message ?? ""), ` ${wayOut ?? ""}`), { title: "Not found", subject: "Contents" });
   }
-}
-
-function register(caption, rows) {
-  return el("table", { class: "ref-register" }, el("caption", { class: "unseen" }, caption), el("tbody", {}, ...rows));
 }
 
 function found(view) {

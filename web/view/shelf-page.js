@@ -8,13 +8,11 @@ import { glyph, verdictClass } from "./verdict.js";
 
 const VERDICTS = [["within", "within"], ["not proven", "not_proven"], ["outside", "outside"]];
 
-/** The shelf: all records, those that cannot be read with the reason, and new ones from a pattern. */
+/** The shelf: a register of all records, those that cannot be read with the reason, and new ones from a pattern. */
 class ShelfPage {
   #records = [];
   #patterns = [];
-  #engines = new Set();
   #demonstration = "";
-  #show = SHOWS[0];
 
   constructor() {
     this.rows = document.querySelector(".register tbody");
@@ -22,14 +20,22 @@ class ShelfPage {
     this.nothing = document.querySelector(".nothing");
     /** @type {HTMLInputElement} */
     this.find = document.querySelector("#find");
+    /** @type {HTMLSelectElement} */
+    this.show = document.querySelector("#show");
+    /** @type {HTMLSelectElement} */
+    this.engine = document.querySelector("#engine");
     this.says = new Says(document.querySelector(".says"));
     this.find.addEventListener("input", () => this.#draw());
+    for (const field of [this.show, this.engine]) field.addEventListener("change", () => this.#draw());
     this.find.form.addEventListener("submit", (event) => event.preventDefault());
     document.querySelector("#new-form").addEventListener("submit", (event) => this.#create(event));
+    document.querySelector("#verdicts").replaceChildren(...VERDICTS.map(([word]) => el("th", { scope: "col" }, glyph(word), word)));
+    const title = /** @type {HTMLElement} */ (document.querySelector("#new-title"));
     this.keyboard = new Keyboard([
       ["F", "find a record", () => this.find.focus()],
-      ["N", "new record", () => /** @type {HTMLElement} */ (document.querySelector("#new-title")).focus()],
+      ["N", "new record", () => title.focus()],
     ]);
+    document.querySelector('[href="#new"]').addEventListener("click", (event) => (event.preventDefault(), title.focus()));
   }
 
   async start() {
@@ -41,54 +47,38 @@ class ShelfPage {
       this.#records = all.filter((record) => !isPattern(record));
       this.#patterns = all.filter(isPattern);
       this.#demonstration = shelf.demonstration;
+      this.#offer();
       this.#draw();
       this.#drawPatterns();
-      this.#drawEngines();
     } catch (failure) {
       this.says.offer(`The shelf cannot be read. ${failure.message}`, [["try again", () => this.start()]]);
     }
     document.documentElement.dataset.ready = "";
   }
 
+  /** The ways to narrow the list. */
+  #offer() {
+    this.show.replaceChildren(...SHOWS.map(({ key, word }) => el("option", { value: key }, word)));
+    this.engine.replaceChildren(el("option", { value: "" }, "any engine"), ...engines(this.#records).map(({ engine }) => el("option", { value: engine }, engine)));
+  }
+
   #draw() {
     const typed = this.find.value.trim();
-    const some = this.#records.filter((record) => this.#show.holds(record) && answers(record, typed) && (this.#engines.size === 0 || this.#engines.has(engineOf(record))));
+    const show = SHOWS.find(({ key }) => key === this.show.value) ?? SHOWS[0];
+    const engine = this.engine.value;
+    const some = this.#records.filter((record) => show.holds(record) && answers(record, typed) && (engine === "" || engineOf(record) === engine));
     arrange(this.rows, some.map((record) => row(record, record.id === this.#demonstration)));
     this.nothing.hidden = some.length > 0;
-    write(this.nothing, this.#records.length === 0 ? "No record yet. Begin one at the left." : "No record answers to that.");
+    write(this.nothing, this.#records.length === 0 ? "No record yet. Begin one from a pattern, below." : "No record answers to that.");
+    write(document.querySelector("#listed"), `${some.length} of ${this.#records.length}.`);
     write(document.querySelector("#count"), String(this.#records.length));
-    const total = document.querySelector("#total");
-    total.replaceChildren(counts(sum(this.#records)));
-    this.#drawShows();
-  }
-
-  #drawEngines() {
-    const found = engines(this.#records);
-    const one = ({ engine, count }) => {
-      const box = el("input", { type: "checkbox", class: "check", onchange: () => (box.checked ? this.#engines.add(engine) : this.#engines.delete(engine), this.#draw()) });
-      return el("li", {}, el("label", {}, box, el("span", {}, engine), el("b", {}, String(count))));
-    };
-    document.querySelector("#engines").replaceChildren(...found.map(one));
-    /** @type {HTMLElement} */ (document.querySelector("#engines-of")).hidden = found.length < 2;
-  }
-
-  #drawShows() {
-    const list = document.querySelector("#shows");
-    if (list.children.length === 0) {
-      for (const show of SHOWS) {
-        const radio = el("input", { type: "radio", name: "show", onchange: () => ((this.#show = show), this.#draw()) });
-        radio.checked = show === this.#show;
-        list.append(el("li", {}, el("label", {}, radio, el("span", {}, show.word), el("b", {}))));
-      }
-    }
-    SHOWS.forEach((show, index) => write(list.children[index].querySelector("b"), String(this.#records.filter(show.holds).length)));
+    document.querySelector("#total").replaceChildren(counts(sum(this.#records)));
   }
 
   #drawPatterns() {
-    const list = document.querySelector("#patterns");
-    const one = (from, title, about) => el("li", {}, el("button", { type: "button", onclick: () => this.#make(from) }, el("span", { class: "t1" }, title), el("span", { class: "d" }, about)));
+    const one = (from, title, about) => el("li", {}, el("button", { type: "button", class: "word", onclick: () => this.#make(from) }, title), el("span", { class: "d" }, about));
     const repeated = this.#records.filter((record) => record.id === this.#demonstration);
-    list.replaceChildren(
+    document.querySelector("#patterns").replaceChildren(
       ...this.#patterns.map((record) => one(record.id, record.title || record.id, aboutPattern(record))),
       ...repeated.map((record) => one(record.id, record.title, "the demonstration's clauses, to be read anew")),
       ...(this.#patterns.some((record) => record.id.endsWith("bare-sheet")) ? [] : [one("", "Bare sheet", "title block only")]),
@@ -112,8 +102,9 @@ class ShelfPage {
 
 /** @param {import("../state/shelf.js").Listed} record @param {boolean} demonstration */
 function row(record, demonstration) {
+  const changed = el("td", { class: "l changed" }, changedWhen(record.changed ?? "", new Date()));
   if (record.problem) {
-    return el("tr", {}, el("th", { scope: "row" }, el("span", { class: "rn" }, record.id)), el("td", { class: "reason", colspan: 4 }, el("strong", {}, "Cannot be read. "), record.problem), el("td", { class: "l changed" }, changedWhen(record.changed ?? "", new Date())));
+    return el("tr", {}, el("th", { scope: "row" }, el("span", { class: "rn" }, record.id)), el("td", { class: "reason", colspan: 8 }, el("strong", {}, "Cannot be read: "), record.problem), changed);
   }
   const href = `/sheet/${encodeURIComponent(record.id)}`;
   const state = record.errors > 0 ? el("span", { class: "st-error" }, `${record.errors} in error`) : (record.state ?? "");
@@ -122,22 +113,25 @@ function row(record, demonstration) {
   return el(
     "tr",
     {},
-    el("th", { scope: "row" }, el("a", { class: "rn", href }, record.record_number || record.id), record.revision && el("span", { class: "d" }, `rev ${record.revision}`)),
-    el("td", { class: "rt" }, el("a", { href }, record.title || "Untitled record"), about && el("span", { class: "d" }, about), el("span", { class: "d ways" }, ...onwards(record.id).slice(1))),
-    el("td", { class: "l" }, record.engine_serial || record.engine_type || "", record.engine_serial && record.engine_type && el("span", { class: "d" }, record.engine_type)),
-    el("td", {}, counts(record.verdicts ?? {})),
-    el("td", { class: "l" }, state, total > 0 && el("span", { class: "d" }, `${taken} of ${total} readings`)),
-    el("td", { class: "l changed" }, changedWhen(record.changed ?? "", new Date())),
+    el("th", { scope: "row" }, el("a", { class: "rn", href }, record.record_number || record.id)),
+    el("td", { class: "l rev" }, record.revision),
+    el("td", { class: "rt" }, el("a", { href }, record.title || "Untitled record"), about && el("span", { class: "d" }, about), el("span", { class: "ways" }, ...onwards(record.id).slice(1))),
+    el("td", { class: "l engine" }, record.engine_serial || record.engine_type || "", record.engine_serial && record.engine_type && el("span", { class: "d" }, record.engine_type)),
+    el("td", { class: "l taken" }, total > 0 && `${taken} of ${total}`),
+    ...VERDICTS.map(([word, key]) => el("td", { class: "tallied" }, count(word, record.verdicts?.[key] ?? 0))),
+    el("td", { class: "l state" }, state),
+    changed,
   );
 }
 
 /** @param {any} verdicts */
 function counts(verdicts) {
-  const one = ([word, key]) => {
-    const count = verdicts[key] ?? 0;
-    return el("span", { class: `count ${verdictClass(word)}${count === 0 ? " nil" : ""}` }, glyph(word), String(count), el("span", { class: "unseen" }, word));
-  };
-  return el("span", { class: "counts" }, ...VERDICTS.map(one));
+  return el("span", { class: "counts" }, ...VERDICTS.map(([word, key]) => count(word, verdicts[key] ?? 0)));
+}
+
+/** How many limits read so. @param {string} word @param {number} number */
+function count(word, number) {
+  return el("span", { class: `count ${verdictClass(word)}${number === 0 ? " nil" : ""}` }, glyph(word), el("b", {}, String(number)), el("span", { class: "of" }, word));
 }
 
 /** @param {readonly any[]} records */

@@ -3,6 +3,7 @@ package endfloat.working;
 import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Catalogue;
 import endfloat.catalogue.Parameter;
+import endfloat.catalogue.Titles;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,7 +33,7 @@ public final class CatalogueSearch {
       return new Entry(
           calculation,
           words(calculation.name()),
-          words(String.join(" ; ", calculation.terms())),
+          words(Titles.of(calculation.name()) + " ; " + String.join(" ; ", calculation.terms())),
           words(calculation.summary()),
           words(calculation.subject() + " " + calculation.description() + " " + rest));
     }

@@ -42,7 +42,7 @@ class AccessiblePagesTest {
           "shelf", "html[data-ready] .register tbody tr",
           "compare", "html[data-ready] #compared tbody tr",
           "rerun", "html[data-ready] #rerun",
-          "reference", "html[data-ready] .ref-register tr",
+          "reference", "html[data-ready] .ref-list li",
           "calculation", "html[data-ready] .ref-clause",
           "table", "html[data-ready] .lookup tr",
           "figure", "html[data-ready] .made:not([hidden]) .lines");

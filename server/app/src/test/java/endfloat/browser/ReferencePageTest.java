@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
 
 /** The reference in a browser: finding, reading, putting into a working. */
 class ReferencePageTest {
@@ -46,17 +47,29 @@ class ReferencePageTest {
     open("/reference");
     assertEquals(
         Catalogue.library().all().size(),
-        browser.driver().findElements(By.cssSelector("#names a[href^='/reference/']")).size()
-            - browser.driver().findElements(By.cssSelector("#names a[href*='/tables/']")).size());
+        browser.driver().findElements(By.cssSelector(".ref-contents .rn code")).size());
     WebElement find = browser.find("#find");
     find.sendKeys("end play");
     browser.awaitText(".ref-meant", "end float");
-    browser.awaitText(".ref-register .rn", "end_float");
+    browser.awaitText(".ref-list .rn", "end_float");
     find.sendKeys(Keys.ENTER);
-    browser.awaitText("h1", "end_float");
+    browser.awaitText("h1", "End float of a shaft");
+    browser.awaitText("#typed", "end_float(");
     assertTrue(browser.driver().getCurrentUrl().endsWith("/reference/end_float"));
     browser.driver().navigate().back();
-    browser.awaitText("h1", "Calculations");
+    browser.awaitText("h1", "What was found");
+    browser.find("#contents").click();
+    browser.awaitText("h1", "Contents");
+  }
+
+  @Test
+  void aCalculationLeadsToTheOthersUnderItsSubject() {
+    open("/reference/end_float");
+    browser.find(".ref-also a[href='/reference/shim_pack']").click();
+    browser.awaitText("h1", "Shims for a pack");
+    browser.find("#subject a").click();
+    browser.awaitText("h1", "Contents");
+    assertTrue(browser.driver().getCurrentUrl().endsWith("/reference"));
   }
 
   @Test
@@ -64,13 +77,13 @@ class ReferencePageTest {
     open("/reference/backlash_from_axial_shift");
     browser.find(".ref-formula math");
     browser.awaitText(".worked .q", "mm");
-    browser.find("[data-value=imperial]").click();
-    browser.awaitText(".worked .q", "in");
+    new Select(browser.find("#units")).selectByValue("imperial");
+    browser.awaitText(".worked .q", "thou");
     open("/reference/end_float");
     browser.awaitText(".ref-summary", "loat");
-    browser.find("[data-value=american]").click();
+    new Select(browser.find("#terms")).selectByValue("american");
     browser.awaitText(".ref-summary", "play");
-    browser.find("[data-value=british]").click();
+    new Select(browser.find("#terms")).selectByValue("british");
     browser.awaitText(".ref-summary", "loat");
   }
 
@@ -114,13 +127,12 @@ class ReferencePageTest {
     SheetWindow sheet = SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
     sheet.edit("c13").chord(Keys.CONTROL, Keys.END).type("\ngrown [mm] = ");
     sheet.type(Keys.F1);
-    browser.awaitText(".beside .ref-register", "thermal_growth");
+    browser.awaitText(".beside .ref-list", "thermal_growth");
     sheet.type("heat growth");
-    browser.awaitText(".beside .ref-register .rn", "growth");
+    browser.awaitText(".beside .ref-list .rn", "growth");
     browser.run(
-        "[...document.querySelectorAll('.beside .rn')]"
-            + ".find((one) => one.textContent === 'thermal_growth').click()");
-    browser.awaitText(".beside h2", "thermal_growth");
+        "document.querySelector(\".beside .rn[href='/reference/thermal_growth']\").click()");
+    browser.awaitText(".beside h2", "Growth of a heated length");
     browser.find(".beside .put-here .main").click();
     browser.await(driver -> driver.findElements(By.cssSelector(".beside")).isEmpty());
     sheet

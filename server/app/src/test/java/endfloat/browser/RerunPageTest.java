@@ -12,6 +12,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.support.ui.Select;
 
 /** A record is run on another engine in the page, and both stand side by side. */
 class RerunPageTest {
@@ -52,7 +53,7 @@ class RerunPageTest {
     browser.find(".rerun .btn.main").click();
     browser.awaitText("h1", "W6-204");
     browser.awaitText("#compared", "hot_loosest");
-    browser.find("#shows li:nth-child(3) input").click();
+    new Select(browser.find("#show")).selectByValue("verdicts");
     browser.await(
         driver ->
             driver.findElements(By.cssSelector("#compared tbody tr")).size() > 0

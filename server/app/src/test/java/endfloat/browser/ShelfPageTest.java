@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
 
 /** The shelf lists what there is, finds it, and begins new records from patterns. */
 class ShelfPageTest {
@@ -70,17 +71,13 @@ class ShelfPageTest {
   }
 
   private void choose(String list, String word) {
-    browser.run(
-        "[...document.querySelectorAll(arguments[0] + ' label')]"
-            + ".find(one => one.textContent.startsWith(arguments[1])).querySelector('input').click()",
-        list,
-        word);
+    new Select(browser.find(list)).selectByVisibleText(word);
   }
 
   @Test
   void aRecordThatCannotBeReadIsListedWithTheReason() {
-    browser.awaitText(".register .reason", "Cannot be read.");
-    choose("#shows", "in error");
+    browser.awaitText(".register .reason", "Cannot be read:");
+    choose("#show", "what is in error");
     assertEquals(1, listed().size());
     assertTrue(listed().get(0).startsWith("broken"));
     browser.picture("shelf");
@@ -89,15 +86,16 @@ class ShelfPageTest {
   @Test
   void recordsAreFoundByWordByEngineAndByWhatIsStillToTake() {
     assertEquals(3, listed().size(), "a pattern is no record of an engine");
-    choose("#engines", "W6-109");
+    choose("#engine", "W6-109");
     assertEquals(1, listed().size());
-    assertTrue(listed().get(0).contains("0 of 1 readings"), listed().get(0));
-    choose("#engines", "W6-109");
-    choose("#shows", "readings to take");
+    assertTrue(listed().get(0).contains("0 of 1"), listed().get(0));
+    choose("#engine", "any engine");
+    choose("#show", "what has readings to take");
     assertTrue(listed().stream().anyMatch(one -> one.contains("Crankshaft end float")));
-    choose("#shows", "all records");
+    choose("#show", "every record");
     browser.find("#find").sendKeys("thrust");
     browser.await(driver -> listed().size() == 1);
+    assertEquals("1 of 3.", browser.find("#listed").getText());
   }
 
   @Test

@@ -93,7 +93,11 @@ class CompareRoutesTest {
 
   @Test
   void theFormToFillInTakesItsReadingsBack() throws IOException {
-    String form = server.get("/api/records/w6-bevel-mesh/readings.csv").body();
+    HttpResponse<String> answer = server.get("/api/records/w6-bevel-mesh/readings.csv");
+    assertEquals(
+        "attachment; filename=\"w6-bevel-mesh.readings.csv\"",
+        answer.headers().firstValue("Content-Disposition").orElse(""));
+    String form = answer.body();
     assertTrue(form.startsWith("dial[tooth=1] [mm],"), form);
     assertEquals(201, rerun("readings", form).statusCode());
   }

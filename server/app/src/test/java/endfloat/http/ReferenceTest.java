@@ -67,7 +67,8 @@ class ReferenceTest {
     assertEquals("0.9675", metric.at("/example/figures/growth/value").asText());
     assertEquals("mm", metric.at("/parameters/0/unit").asText());
     JsonNode imperial = json("/api/catalogue/thermal_growth?units=imperial");
-    assertEquals("0.038091", imperial.at("/example/figures/growth/value").asText());
+    assertEquals("38.091", imperial.at("/example/figures/growth/value").asText());
+    assertEquals("thou", imperial.at("/example/figures/growth/unit").asText());
     assertEquals("in", imperial.at("/parameters/0/unit").asText());
     // -1e-4 1/K is -1e-4/1.8 for a degree Fahrenheit
     assertTrue(

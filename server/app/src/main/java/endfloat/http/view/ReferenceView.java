@@ -9,6 +9,7 @@ import endfloat.catalogue.Check;
 import endfloat.catalogue.Parameter;
 import endfloat.catalogue.Part;
 import endfloat.catalogue.Result;
+import endfloat.catalogue.Titles;
 import endfloat.catalogue.ValidRange;
 import endfloat.definition.Default;
 import endfloat.engine.GraphSettings;
@@ -67,8 +68,8 @@ public final class ReferenceView {
   }
 
   /**
-   * {@code {calculations: [{name, subject, title, summary}], meant: [{typed, also}], total}}, the
-   * best found first, or by subject where nothing is looked for.
+   * {@code {calculations: [{name, subject, title, heading, summary}], meant: [{typed, also}],
+   * total}}, the best found first, or by subject where nothing is looked for.
    */
   public ObjectNode list(String typed, Reader reader) {
     ObjectNode view = JsonNodeFactory.instance.objectNode().put("total", catalogue.all().size());
@@ -77,12 +78,15 @@ public final class ReferenceView {
     if (typed.isBlank()) {
       found =
           found.stream()
-              .sorted(Comparator.comparingInt(one -> Subjects.place(one.subject())))
+              .sorted(
+                  Comparator.comparingInt((Calculation one) -> Subjects.place(one.subject()))
+                      .thenComparingInt(one -> Titles.place(one.name())))
               .toList();
     }
     for (Calculation one : found) {
       ObjectNode entry = list.addObject().put("name", one.name()).put("subject", one.subject());
       entry.put("title", Subjects.title(one.subject()));
+      entry.put("heading", reader.terms().say(Titles.of(one.name())));
       entry.put("summary", reader.terms().say(one.summary()));
       texts(entry, "terms", one.terms());
     }
@@ -101,6 +105,7 @@ public final class ReferenceView {
     ObjectNode view = CatalogueView.of(catalogue, calculation);
     Terms terms = reader.terms();
     view.put("title", Subjects.title(calculation.subject()));
+    view.put("heading", terms.say(Titles.of(calculation.name())));
     view.put("summary", terms.say(calculation.summary()));
     view.put("description", terms.say(calculation.description()));
     view.put("nameMath", Typeset.name(calculation.name()));

@@ -16,6 +16,7 @@ final class Subjects {
           Map.entry("shafts", "Shafts"),
           Map.entry("plates", "Plates and end walls"),
           Map.entry("alignment", "Alignment and dowels"),
+          Map.entry("contact", "Contact of curved bodies"),
           Map.entry("instruments", "Instruments"),
           Map.entry("vibration", "Vibration"),
           Map.entry("evidence", "Evidence"));
