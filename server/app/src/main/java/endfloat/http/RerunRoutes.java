@@ -102,8 +102,7 @@ final class RerunRoutes {
   private void form(Context ctx) throws IOException {
     RecordId id = new RecordId(ctx.pathParam("id"));
     InvestigationRecord record = desk.with(id, sheet -> sheet.sheet().snapshot().record());
-    ctx.header(
-        "Content-Disposition", "attachment; filename=\"" + id.text() + ".readings.csv\"");
+    ctx.header("Content-Disposition", "attachment; filename=\"" + id.text() + ".readings.csv\"");
     ctx.contentType("text/csv; charset=utf-8").result(ReadingsOut.csv(record, false));
   }
 
