@@ -7,7 +7,9 @@ import java.util.regex.Pattern;
 
 /**
  * A size as it is said at the bench: {@code 2.1235 in}, {@code 1 15/16 in}, {@code 12 thou}, {@code
- * 5 ft 2 1/2 in}, or a bare number in the unit of its field.
+ * 5 ft 2 1/2 in}, {@code 2.1235 in less two thou}, {@code one and a half thou}, or a bare number in
+ * the unit of its field. A bare fraction is refused in a metric field: it is inches to whoever
+ * types it and would be millimetres to whoever reads it, 25 times apart.
  *
  * @param si the value [SI], rounded once
  * @param unit the unit written, or that of the field
@@ -28,6 +30,12 @@ public record Size(double si, Unit unit) {
    */
   public static Size read(String typed, Unit field) {
     String text = typed.strip();
+    return SizeSum.read(text, field).orElseGet(() -> single(SizeSum.figures(text), field));
+  }
+
+  /** One number and its unit. */
+  static Size single(String typed, Unit field) {
+    String text = typed.strip();
     Matcher both = FEET_AND_INCHES.matcher(text);
     if (both.matches()) {
       return feetAndInches(both);
@@ -38,6 +46,11 @@ public record Size(double si, Unit unit) {
           "\"" + typed + "\" is not a size", "write a number and its unit, such as 2.1235 in");
     }
     String unit = one.group(2);
+    if (unit.isEmpty() && text.indexOf('/') >= 0 && isMetric(field) && isLength(field)) {
+      throw new UnitException(
+          "\"" + text + "\" is a fraction without a unit, and the field is in " + field.print(),
+          "write " + text + " in, or " + text + " " + field.print());
+    }
     Unit written =
         switch (unit) {
           case "" -> field;
@@ -46,6 +59,18 @@ public record Size(double si, Unit unit) {
           default -> UnitTable.find(unit);
         };
     return new Size(written.toSi(one.group(1)), written);
+  }
+
+  /** Whether a unit is of the metric system; one of no system is. */
+  static boolean isMetric(Unit unit) {
+    return ((ExactUnit) unit)
+        .items().stream()
+            .map(item -> item.atom().system())
+            .allMatch(system -> system == null || system == UnitSystem.METRIC);
+  }
+
+  private static boolean isLength(Unit unit) {
+    return unit.dimension().equals(UnitTable.find("mm").dimension());
   }
 
   private static Size feetAndInches(Matcher typed) {

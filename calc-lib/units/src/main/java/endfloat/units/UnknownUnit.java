@@ -10,6 +10,10 @@ final class UnknownUnit {
       "whether a pressure is gauge or absolute cannot be told from the unit, and the air pressure of"
           + " the day is between them";
 
+  private static final String TENTH = "a tenth is 0.0001 in to some and 0.1 mm to others";
+
+  private static final String TENTH_OUT = "write 0.1 thou or 0.1 mm for each";
+
   private static final String POUND = "lb is a mass, the pound of force is lbf";
 
   /** Symbols refused on purpose: what they are, and what to write. */
@@ -42,6 +46,8 @@ final class UnknownUnit {
           refused("lbin", POUND, "a torque is lbf.in"),
           refused("kph", "\"kph\" is not a unit here", "write km/h"),
           refused("fpm", "\"fpm\" is not a unit here", "write ft/min"),
+          refused("tenth", TENTH, TENTH_OUT),
+          refused("tenths", TENTH, TENTH_OUT),
           refused("SWG", "SWG is a table of sizes, not a unit", "write the diameter in in or mm"));
 
   private UnknownUnit() {}

@@ -12,12 +12,14 @@ abstract class LineNode extends Node {
   private final Piece piece;
   private final Line line;
   private final Map<String, Set<String>> fieldsRead;
+  private final Set<String> readAtStages;
 
   LineNode(String clause, Piece piece, Line line) {
     super(clause, piece.firstLine());
     this.piece = piece;
     this.line = line;
     this.fieldsRead = References.fields(line);
+    this.readAtStages = piece.text().contains("stage") ? References.atStages(line) : Set.of();
   }
 
   Piece piece() {
@@ -36,6 +38,11 @@ abstract class LineNode extends Node {
   @Override
   Set<String> fieldsRead(String name) {
     return fieldsRead.getOrDefault(name, Set.of(""));
+  }
+
+  @Override
+  boolean readsAtStages(Slot read) {
+    return readAtStages.contains(read.name());
   }
 
   @Override

@@ -275,12 +275,14 @@ abstract class Node {
     LineProblem problemBefore = problem;
     List<LineProblem> hintsBefore = hints;
     boolean other = refresh(graph);
+    boolean moved = hasMovedElsewhere();
     kindTold = kind;
     unitTold = unit;
     boolean sameKind = Objects.equals(kindBefore, kind);
     boolean sameUnit = unitBefore == unit || Objects.equals(unitBefore, unit);
     boolean sameValue =
-        stateBefore == state
+        !moved
+            && stateBefore == state
             && (valueBefore == value
                 || (valueBefore != null && value != null && valueBefore.sameAs(value)));
     boolean same =
@@ -293,6 +295,11 @@ abstract class Node {
     return !sameKind || !sameUnit
         ? Change.KIND
         : !sameValue ? Change.VALUE : same ? Change.NONE : Change.WORDS;
+  }
+
+  /** Whether a value that it gives beside its own is another than when this was last asked. */
+  boolean hasMovedElsewhere() {
+    return false;
   }
 
   /** How far a change goes. */
@@ -357,11 +364,24 @@ abstract class Node {
   /** Whether all that it reads has a value. */
   private boolean isFed() {
     for (Slot read : feeds()) {
-      if (!read.isFresh()) {
+      if (!isFedBy(read)) {
         return false;
       }
     }
     return true;
+  }
+
+  /** Whether a name has the value that this line asks of it. */
+  boolean isFedBy(Slot read) {
+    return read.isFresh()
+        || (readsAtStages(read)
+            && read.giver() instanceof ReadingNode reading
+            && reading.isReadElsewhere());
+  }
+
+  /** Whether it asks for a reading at a stage that it names, and not for the present one. */
+  boolean readsAtStages(Slot read) {
+    return false;
   }
 
   /**

@@ -123,7 +123,7 @@ public final class Question {
    */
   public Value value() {
     for (Slot read : node.reads()) {
-      if (!read.isFresh()) {
+      if (!node.isFedBy(read)) {
         throw waiting(field, node.reads());
       }
     }

@@ -29,6 +29,7 @@ final class ReadingNode extends Node {
   private final ReadingTemperatures temperatures;
   private final Map<String, Map<List<String>, Taken>> byStage = new LinkedHashMap<>();
   private final Map<String, Value> values = new LinkedHashMap<>();
+  private Map<String, Value> valuesTold = Map.of();
   private final List<EntryProblem> problems = new ArrayList<>();
   private final Map<String, InstrumentFigures> figures = new LinkedHashMap<>();
   private String currentStage = "";
@@ -294,6 +295,33 @@ final class ReadingNode extends Node {
               : "It has been read " + String.join(", ", values.keySet()) + ".");
     }
     return value;
+  }
+
+  /** Whether it waits for nothing but to be read at the current stage. */
+  boolean isReadElsewhere() {
+    return state() == Figure.State.WAITING
+        && problem() != null
+        && !values.isEmpty()
+        && !reading.axes().contains("stage");
+  }
+
+  @Override
+  boolean hasMovedElsewhere() {
+    Map<String, Value> before = valuesTold;
+    valuesTold = new LinkedHashMap<>(values);
+    return !before.keySet().equals(valuesTold.keySet())
+        || before.entrySet().stream()
+            .anyMatch(b -> !same(b.getValue(), valuesTold.get(b.getKey())));
+  }
+
+  private static boolean same(Value a, Value b) {
+    return a == b || (a != null && b != null && a.sameAs(b));
+  }
+
+  @Override
+  void inherit(Node old) {
+    super.inherit(old);
+    valuesTold = ((ReadingNode) old).valuesTold;
   }
 
   /** Values at the current stage as far as they can be read; null for none. */

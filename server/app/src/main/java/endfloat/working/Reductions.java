@@ -200,7 +200,12 @@ final class Reductions {
     Operand of = checking.operand(call.arguments().get(0).value());
     Map<String, String> labels = new LinkedHashMap<>();
     Optional<String> stage = Optional.empty();
-    for (Expression.Argument argument : call.arguments().subList(1, call.arguments().size())) {
+    List<Expression.Argument> wanted = call.arguments().subList(1, call.arguments().size());
+    // the stations of another stage are not those that are known here
+    boolean elsewhere =
+        !hasAxis(of, "stage")
+            && wanted.stream().anyMatch(a -> a.name().filter("stage"::equals).isPresent());
+    for (Expression.Argument argument : wanted) {
       String axis =
           argument
               .name()
@@ -212,7 +217,7 @@ final class Reductions {
                           "Write it as pick(x, cylinder: 3)"));
       if (axis.equals("stage") && !hasAxis(of, "stage")) {
         stage = Optional.of(stage(of, argument));
-      } else if (label(of, axis, argument, labels) != null) {
+      } else if (label(of, axis, argument, elsewhere, labels) != null) {
         throw new KindException(argument.span(), axis + " is given twice", "Give it once");
       }
     }
@@ -241,7 +246,11 @@ final class Reductions {
 
   /** Puts the label wanted on an axis among the others; what was wanted there before, or null. */
   private static String label(
-      Operand of, String written, Expression.Argument argument, Map<String, String> into) {
+      Operand of,
+      String written,
+      Expression.Argument argument,
+      boolean elsewhere,
+      Map<String, String> into) {
     if (!(of.kind() instanceof Kind.Series series)) {
       throw new KindException(
           of.span(),
@@ -257,7 +266,7 @@ final class Reductions {
     String label = text(argument.value());
     int place = series.axes().indexOf(axis);
     List<String> known = series.labels().stream().map(l -> l.get(place)).distinct().toList();
-    if (!known.isEmpty() && !known.contains(label)) {
+    if (!elsewhere && !known.isEmpty() && !known.contains(label)) {
       throw new KindException(
           argument.value().span(),
           "There is no " + axis + " " + label + " in this series",

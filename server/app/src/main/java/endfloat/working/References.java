@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Consumer;
 
 /** Which names a line or an expression reads. */
 public final class References {
@@ -37,51 +36,68 @@ public final class References {
     return fields;
   }
 
+  /**
+   * Names that a line reads only at stages that it names: of {@code pick(x, stage: "as left")} the
+   * name x, unless it stands alone beside it.
+   */
+  public static Set<String> atStages(Line line) {
+    Set<String> staged = new LinkedHashSet<>();
+    Set<String> plain = new LinkedHashSet<>();
+    expressions(line).forEach(root -> atStages(root, staged, plain));
+    staged.removeAll(plain);
+    return staged;
+  }
+
+  private static void atStages(Expression part, Set<String> staged, Set<String> plain) {
+    List<Expression> inner = parts(part);
+    if (part instanceof Expression.Place place) {
+      plain.add(place.name());
+    } else if (part instanceof Expression.Call call
+        && call.function().equals("pick")
+        && inner.size() > 1
+        && inner.get(0) instanceof Expression.Place of
+        && of.fields().isEmpty()
+        && call.arguments().stream().anyMatch(a -> a.name().filter("stage"::equals).isPresent())) {
+      staged.add(of.name());
+      inner.subList(1, inner.size()).forEach(one -> atStages(one, staged, plain));
+    } else {
+      inner.forEach(one -> atStages(one, staged, plain));
+    }
+  }
+
   private static List<Expression.Place> places(Line line) {
     List<Expression.Place> places = new ArrayList<>();
-    Consumer<Expression> visitor = e -> places(e, places);
-    if (line instanceof Line.Definition definition) {
-      definition.value().ifPresent(visitor);
-      definition
-          .spread()
-          .ifPresent(
-              s -> {
-                visitor.accept(s.half());
-                s.coverage().ifPresent(visitor);
-                s.degrees().ifPresent(visitor);
-              });
-      definition
-          .solve()
-          .ifPresent(
-              s -> {
-                s.equations()
-                    .forEach(
-                        e -> {
-                          visitor.accept(e.left());
-                          visitor.accept(e.right());
-                        });
-                s.unknowns()
-                    .forEach(
-                        u -> {
-                          visitor.accept(u.low());
-                          visitor.accept(u.high());
-                        });
-              });
-    } else if (line instanceof Line.Limit limit) {
-      visitor.accept(limit.place());
-      limit.low().ifPresent(visitor);
-      limit.high().ifPresent(visitor);
-      limit
-          .tolerance()
-          .ifPresent(
-              t -> {
-                visitor.accept(t.nominal());
-                visitor.accept(t.half());
-              });
-    } else if (line instanceof Line.Correlate correlate) {
-      visitor.accept(correlate.coefficient());
-    }
+    expressions(line).forEach(root -> places(root, places));
     return places;
+  }
+
+  /** The expressions of a line, each whole. */
+  private static List<Expression> expressions(Line line) {
+    List<Expression> roots = new ArrayList<>();
+    if (line instanceof Line.Definition definition) {
+      definition.value().ifPresent(roots::add);
+      definition.spread().ifPresent(s -> spread(s, roots));
+      definition.solve().ifPresent(s -> solve(s, roots));
+    } else if (line instanceof Line.Limit limit) {
+      roots.add(limit.place());
+      limit.low().ifPresent(roots::add);
+      limit.high().ifPresent(roots::add);
+      limit.tolerance().ifPresent(t -> roots.addAll(List.of(t.nominal(), t.half())));
+    } else if (line instanceof Line.Correlate correlate) {
+      roots.add(correlate.coefficient());
+    }
+    return roots;
+  }
+
+  private static void spread(Line.Spread spread, List<Expression> roots) {
+    roots.add(spread.half());
+    spread.coverage().ifPresent(roots::add);
+    spread.degrees().ifPresent(roots::add);
+  }
+
+  private static void solve(Line.Solve solve, List<Expression> roots) {
+    solve.equations().forEach(e -> roots.addAll(List.of(e.left(), e.right())));
+    solve.unknowns().forEach(u -> roots.addAll(List.of(u.low(), u.high())));
   }
 
   private static void places(Expression expression, List<Expression.Place> into) {

@@ -225,6 +225,89 @@ class ReadingsTest {
         Stages.verdicts(graph("as found", lines + "\nlimit now: at most 0.3 mm", lash), "now"));
   }
 
+  @Test
+  void aStageCanBePickedWhileTheRecordsOwnIsNotRead() {
+    Reading lash =
+        reading("lash", "mm", "", List.of(), entry(Map.of(), "0.35"), staged("as left", "0.20"));
+    String lines =
+        "left [mm] = pick(lash, stage: \"as left\")\nmoved [mm] = left - pick(lash, stage: \"as"
+            + " found\")\nboth [mm] = lash - pick(lash, stage: \"as left\")\nlimit left: at most"
+            + " 0.3 mm";
+    ValueGraph graph = graph("after rework", lines, lash);
+    assertEquals(0.20, mm(graph, "left"), 1e-12);
+    assertEquals(-0.15, mm(graph, "moved"), 1e-12);
+    assertEquals(Verdict.WITHIN, graph.figure("left").orElseThrow().verdict().orElseThrow());
+    assertEquals(Figure.State.WAITING, graph.figure("both").orElseThrow().state());
+    assertEquals("lash", graph.figure("both").orElseThrow().waitingOn().get(0).name());
+  }
+
+  @Test
+  void aStageThatIsNotReadIsWaitedForAndTheReadingSaidToBeTheOne() {
+    Reading lash = reading("lash", "mm", "", List.of(), entry(Map.of(), "0.35"));
+    ValueGraph graph = graph("left [mm] = pick(lash, stage: \"as left\")", lash);
+    Figure left = graph.figure("left").orElseThrow();
+    assertEquals(Figure.State.WAITING, left.state());
+    assertEquals("lash", left.waitingOn().get(0).name());
+    assertEquals(List.of(), errors(graph, "w"));
+  }
+
+  /** What stands beside the record's own stage is felt by those who pick it. */
+  @Test
+  void anEditAtAnotherStageIsFeltByThoseWhoPickIt() {
+    String lines = "before [mm] = pick(lash, stage: \"as left\")\ntwice [mm] = 2 * before";
+    for (String stage : List.of("as found", "after rework", "as left")) {
+      ValueGraph graph =
+          graph(
+              stage,
+              lines,
+              reading(
+                  "lash", "mm", "", List.of(), entry(Map.of(), "0.35"), staged("as left", "1")));
+      assertEquals(2, mm(graph, "twice"), 1e-12);
+      Reading now =
+          reading("lash", "mm", "", List.of(), entry(Map.of(), "0.35"), staged("as left", "1.5"));
+      graph.update(new Clause.Readings("r", "1", List.of(now)));
+      assertEquals(3, mm(graph, "twice"), 1e-12, stage);
+    }
+  }
+
+  @Test
+  void aStationOfAnotherStageNeedNotBeOneOfThePresentStage() {
+    Reading lash =
+        reading(
+            "lash",
+            "mm",
+            "",
+            List.of("tooth"),
+            entry(Map.of("tooth", "1"), "0.35"),
+            new Reading.Entry(
+                Map.of("tooth", "4"), List.of("0.20"), "as left", "", "", Optional.empty()));
+    ValueGraph graph = graph("left [mm] = pick(lash, tooth: 4, stage: \"as left\")", lash);
+    assertEquals(0.20, mm(graph, "left"), 1e-12);
+  }
+
+  @Test
+  void aReadingThatIsStillToBeTakenWaitsForItselfAndIsNoError() {
+    Reading one = reading("one", "mm", "", List.of());
+    Reading round = reading("round", "mm", "", List.of("tooth"));
+    ValueGraph graph = graph("a [mm] = 2 * one\nb [mm] = max(round)", one, round);
+    for (String name : List.of("one", "round")) {
+      Figure figure = graph.figure(name).orElseThrow();
+      assertEquals(Figure.State.WAITING, figure.state());
+      assertEquals(name, figure.waitingOn().get(0).name());
+    }
+    assertEquals("one", graph.figure("a").orElseThrow().waitingOn().get(0).name());
+    assertEquals("round", graph.figure("b").orElseThrow().waitingOn().get(0).name());
+    assertEquals(List.of(), errors(graph, "r"));
+    assertEquals(List.of(), errors(graph, "w"));
+  }
+
+  private static List<String> errors(ValueGraph graph, String clause) {
+    return graph.problems(clause).stream()
+        .filter(p -> p.problem().severity() == endfloat.working.LineProblem.Severity.ERROR)
+        .map(p -> p.problem().message())
+        .toList();
+  }
+
   /**
    * instruments-temperature-to-20-single. Source: ISO 1:2016; L_20 = L_T/(1 + alpha (T - 20)). The
    * expansion of the set, 11.5e-6 1/K, is not the library's: so the rule is held, not the number.
