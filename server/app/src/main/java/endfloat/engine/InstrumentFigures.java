@@ -21,6 +21,7 @@ import java.util.List;
  * @param resolution rectangular over the step [SI]
  * @param scatter standard deviation of one reading [SI]; NaN where it is not stated
  * @param problems figures that cannot be read
+ * @param statedIn a unit in which it is stated that is not of the reading's kind; empty for none
  */
 record InstrumentFigures(
     String id,
@@ -30,29 +31,33 @@ record InstrumentFigures(
     double own,
     double resolution,
     double scatter,
-    List<String> problems) {
+    List<String> problems,
+    String statedIn) {
   private static final double ROOT_2 = 1.4142135623730951;
   private static final double ROOT_12 = 3.4641016151377544;
 
   /** No instrument, so nothing known of one. */
   static final InstrumentFigures NONE =
-      new InstrumentFigures("", 0, "", 0, 0, 0, Double.NaN, List.of());
+      new InstrumentFigures("", 0, "", 0, 0, 0, Double.NaN, List.of(), "");
 
   /**
    * @param unit of the reading; figures of a temperature are intervals
    */
   static InstrumentFigures of(Instrument instrument, Unit unit) {
     List<String> problems = new ArrayList<>();
+    String[] statedIn = {""};
     Unit interval = unit.interval();
     double k = instrument.coverage() > 0 ? instrument.coverage() : 2;
     if (!(instrument.coverage() > 0)) {
       problems.add("its coverage factor is not above zero");
     }
-    double offset = number("offset", instrument.offset(), interval, problems) / k;
-    double gain = number("gain", instrument.gain(), UnitTable.find("1"), problems) / k;
-    double step = number("resolution", instrument.resolution(), interval, problems);
-    double scatter = number("scatter", instrument.scatter(), interval, problems);
-    double single = number("uncertainty", instrument.uncertainty(), interval, problems) / k;
+    double offset = number("offset", instrument.offset(), interval, problems, statedIn) / k;
+    double gain =
+        number("gain", instrument.gain(), UnitTable.find("1"), problems, new String[1]) / k;
+    double step = number("resolution", instrument.resolution(), interval, problems, statedIn);
+    double scatter = number("scatter", instrument.scatter(), interval, problems, statedIn);
+    double single =
+        number("uncertainty", instrument.uncertainty(), interval, problems, statedIn) / k;
     boolean onlyOne = instrument.offset().isBlank() && instrument.gain().isBlank();
     double half = onlyOne ? single / ROOT_2 : 0;
     return new InstrumentFigures(
@@ -67,7 +72,8 @@ record InstrumentFigures(
         half,
         step / ROOT_12,
         instrument.scatter().isBlank() ? Double.NaN : scatter,
-        List.copyOf(problems));
+        List.copyOf(problems),
+        statedIn[0]);
   }
 
   /** Whether it says anything about its errors. */
@@ -75,13 +81,15 @@ record InstrumentFigures(
     return offset > 0 || gain > 0 || own > 0 || resolution > 0 || scatter > 0;
   }
 
-  private static double number(String what, String text, Unit unit, List<String> problems) {
+  private static double number(
+      String what, String text, Unit unit, List<String> problems, String[] statedIn) {
     if (text.isBlank()) {
       return 0;
     }
     try {
       Size size = Size.read(text, unit);
       if (!size.unit().dimension().same(unit.dimension())) {
+        statedIn[0] = size.unit().print();
         problems.add(
             "its "
                 + what

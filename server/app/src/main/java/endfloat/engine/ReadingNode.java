@@ -145,6 +145,10 @@ final class ReadingNode extends Node {
       return;
     }
     InstrumentFigures stated = InstrumentFigures.of(instrument, unit);
+    if (!stated.statedIn().isEmpty()) {
+      otherKind(id, stated.statedIn(), unit);
+      return;
+    }
     for (String wrong : stated.problems()) {
       problem(
           "/instrument",
@@ -163,6 +167,29 @@ final class ReadingNode extends Node {
       hints.add(hint("Instrument " + id + " has no stated uncertainty, so none is counted."));
     }
     figures.put(id, stated);
+  }
+
+  /** The commonest slip: a reading that nobody gave a unit. */
+  private void otherKind(String id, String statedIn, Unit unit) {
+    String which = reading.name().isEmpty() ? "This reading" : "The reading " + reading.name();
+    if (reading.unit().isBlank()) {
+      problem(
+          "/unit",
+          which + " has no unit, and its instrument " + id + " is stated in " + statedIn + ".",
+          "Give the reading its unit, such as " + statedIn + ".");
+    } else {
+      problem(
+          "/instrument",
+          which
+              + " is in "
+              + unit.print()
+              + ", and instrument "
+              + id
+              + " is stated in "
+              + statedIn
+              + ".",
+          "Name the instrument it was taken with, or put the unit of the reading right.");
+    }
   }
 
   /** By the date of the record, so that a record says the same whenever it is read. */

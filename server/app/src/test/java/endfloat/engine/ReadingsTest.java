@@ -352,6 +352,23 @@ class ReadingsTest {
   }
 
   @Test
+  void aReadingWithoutItsUnitIsSaidToLackItWhereItIsMissing() {
+    Reading bare = reading("lash", "", "DG-07", List.of(), entry(Map.of(), "0.4"));
+    ClauseProblem missing = graph("", bare).problems("r").get(0);
+    assertEquals("/readings/0/unit", missing.at());
+    assertEquals(
+        "The reading lash has no unit, and its instrument DG-07 is stated in mm.",
+        missing.problem().message());
+    assertEquals("Give the reading its unit, such as mm.", missing.problem().wayOut());
+    Reading warm = reading("t", "degC", "DG-07", List.of(), entry(Map.of(), "85"));
+    ClauseProblem other = graph("", warm).problems("r").get(0);
+    assertEquals("/readings/0/instrument", other.at());
+    assertEquals(
+        "The reading t is in \u00b0C, and instrument DG-07 is stated in mm.",
+        other.problem().message());
+  }
+
+  @Test
   void anOverdueInstrumentIsMarkedByTheDateOfTheRecord() {
     Instrument due =
         new Instrument("D", "", "", "0.01 mm", "", "", "", "", 2, "", "2026-03-01", "", null);
