@@ -9,6 +9,7 @@ import endfloat.record.Instrument;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.RegisteredPart;
 import endfloat.review.Agree;
+import java.util.Map;
 import java.util.Set;
 
 /** What a second person needs to check it all: registers, lines as written, rules, hashes. */
@@ -27,12 +28,14 @@ final class Appendix {
     if (record.cells().stream().noneMatch(cell -> cell.kind().equals("approval"))) {
       approval();
     }
+    support();
     out.start("section", "class", "part appendix", "id", "appendix");
     out.element("h2", "", "Appendix");
     instruments();
     parts();
     sources();
     lines();
+    charts();
     integrity();
     out.end();
   }
@@ -46,6 +49,38 @@ final class Appendix {
     out.element("h2", "", "Prepared, checked, approved");
     new BoardParts(out, sheet).approval(roles);
     out.end();
+  }
+
+  /** What every report says where it is signed. */
+  private void support() {
+    out.element(
+        "p",
+        "support",
+        "Figures support, and do not replace, the maker's manual, the local code and the licensed"
+            + " engineer who signs.");
+  }
+
+  /** The numbers that the charts draw. */
+  private void charts() {
+    Map<String, JsonNode> views = sheet.clauses();
+    for (Cell cell : record.cells()) {
+      JsonNode chart = views.get(cell.id()).path("chart");
+      if (chart.path("rows").isEmpty()) {
+        continue;
+      }
+      out.start("div", "id", "numbers-" + cell.id());
+      String caption = "Numbers of the chart " + cell.number() + ", " + cell.title();
+      out.start("table", "class", "register charted").element("caption", "", caption);
+      out.start("thead").start("tr");
+      chart.get("heads").forEach(head -> out.start("th", "scope", "col").text(head.asText()).end());
+      out.end().end().start("tbody");
+      for (JsonNode row : chart.get("rows")) {
+        out.start("tr");
+        row.forEach(text -> out.element("td", "", text.asText()));
+        out.end();
+      }
+      out.end().end().end();
+    }
   }
 
   private void table(String caption, String... heads) {
@@ -80,8 +115,7 @@ final class Appendix {
         "k",
         "Step",
         "Scatter",
-        "Calibrated",
-        "Due",
+        "Calibrated, due",
         "Certificate");
     for (Instrument one : record.instruments()) {
       row(
@@ -94,8 +128,9 @@ final class Appendix {
           one.source().path("coverage").asText("2"),
           one.resolution(),
           one.scatter(),
-          one.calibrated(),
-          one.due() + (overdue.contains(one.id()) ? " overdue" : ""),
+          one.calibrated()
+              + (one.due().isBlank() ? "" : ", " + one.due())
+              + (overdue.contains(one.id()) ? " overdue" : ""),
           one.certificate());
     }
     out.end().end();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Clauses that are filled in by fields: schedule of fits, findings, causes, approval. */
+/** Clauses that are filled in by fields: schedule of fits, findings, approval. */
 final class BoardParts {
   private final Markup out;
   private final SheetOnPaper sheet;
@@ -13,6 +13,10 @@ final class BoardParts {
   BoardParts(Markup out, SheetOnPaper sheet) {
     this.out = out;
     this.sheet = sheet;
+  }
+
+  private static String or(String text, String other) {
+    return text.isBlank() ? other : text;
   }
 
   private void heads(String... heads) {
@@ -29,22 +33,27 @@ final class BoardParts {
   void fits(JsonNode clause) {
     out.start("table", "class", "fits");
     out.element("caption", "unseen", "Schedule of fits and clearances");
-    heads("Item", "Fit", "New", "Worn");
+    out.start("thead").start("tr");
+    out.start("th", "scope", "col", "class", "item").text("Item").end();
+    out.start("th", "scope", "col").text("Fit").end();
+    out.start("th", "scope", "col", "class", "ends").text("New").end();
+    out.start("th", "scope", "col", "class", "ends").text("Worn").end();
     new Answers(out).heads("Against limits");
     out.end().end();
-    out.start("tbody");
     String group = "";
     JsonNode rows = clause.path("source").path("rows");
     for (int i = 0; i < rows.size(); i++) {
       JsonNode row = rows.get(i);
+      out.start("tbody", "class", "one");
       if (!row.path("group").asText().equals(group)) {
         group = row.path("group").asText();
-        out.start("tr", "class", "group").start("th", "colspan", "7", "scope", "colgroup");
+        out.start("tr", "class", "group").start("th", "colspan", "7", "scope", "rowgroup");
         out.text(group).end().end();
       }
       fit(row, clause.path("board").path("rows").path(i), String.valueOf(i + 1));
+      out.end();
     }
-    out.end().end();
+    out.end();
   }
 
   private void fit(JsonNode row, JsonNode board, String count) {
@@ -63,7 +72,8 @@ final class BoardParts {
         joined(
             "; ",
             row.path("condition").asText(),
-            authority.isBlank() ? "engineer's own" : authority));
+            authority.isBlank() ? "engineer's own" : authority,
+            Answers.rules(sheet.figure(board.path("figure").asText()))));
     out.end();
     measured(row, board);
     out.end();
@@ -78,7 +88,9 @@ final class BoardParts {
       out.start("tr", "class", "size", "id", "figure-" + sized.path("figure").asText(count + at));
       out.start("td").end().start("th", "scope", "row").text(sheet.part(part));
       String used = sized.path("used").asText();
-      out.some("span", "under", used.isEmpty() ? "" : used + " of its wear allowance used");
+      String rules = Answers.rules(sheet.figure(sized.path("figure").asText()));
+      String allowance = used.isEmpty() ? "" : used + " of its wear allowance used";
+      out.some("span", "under", joined("; ", allowance, rules));
       out.end();
       measured(size, sized);
       out.end();
@@ -102,15 +114,14 @@ final class BoardParts {
     JsonNode figure = sheet.figure(board.path("figure").asText());
     new Answers(out).value(figure);
     out.start("td", "class", "lim");
-    new Answers(out).limits(figure, true);
-    out.some("span", "under", board.path("standing").asText());
+    new Answers(out).judged(figure, board.path("standing").asText());
     out.end();
   }
 
   void findings(JsonNode clause) {
     out.start("table", "class", "findings");
     out.element("caption", "unseen", "Findings of " + clause.path("number").asText());
-    heads("Part and place", "Damage", "How it was looked for", "State", "Disposition");
+    heads("Part and place", "Damage", "How it was looked for", "State found", "Disposition");
     out.end().end().start("tbody");
     for (JsonNode one : clause.path("source").path("findings")) {
       String part = sheet.part(one.path("part").asText());
@@ -130,108 +141,6 @@ final class BoardParts {
       out.element("td", "", or(one.path("disposition").asText(), "–"));
       out.end();
     }
-    out.end().end();
-  }
-
-  private static String or(String text, String other) {
-    return text.isBlank() ? other : text;
-  }
-
-  /** Causes across, evidence down. There are no totals: evidence is weighed, not counted. */
-  void causes(JsonNode clause) {
-    JsonNode source = clause.path("source");
-    JsonNode causes = source.path("causes");
-    JsonNode board = clause.path("board");
-    out.start("table", "class", "causes");
-    out.element("caption", "unseen", "Candidate causes across, evidence down");
-    out.start("thead").start("tr").start("th", "scope", "col").text("Evidence").end();
-    for (JsonNode cause : causes) {
-      out.start("th", "scope", "col").text(or(cause.path("name").asText(), "not named")).end();
-    }
-    out.end().end().start("tbody");
-    for (JsonNode one : source.path("evidence")) {
-      out.start("tr").start("th", "scope", "row").text(one.path("text").asText());
-      String number = sheet.number(one.path("clause").asText());
-      if (!number.isEmpty()) {
-        out.text(" ").start("a", "href", "#clause-" + one.get("clause").asText());
-        out.text(number).end();
-      }
-      out.end();
-      for (JsonNode cause : causes) {
-        JsonNode mark = one.path("marks").path(cause.path("id").asText());
-        String word = mark.path("mark").asText();
-        out.start("td", "class", word.equals("not measured") ? "open" : null);
-        out.element("span", "mark", sign(word) + or(word, "not weighed"));
-        out.some("span", "under", mark.path("reason").asText()).end();
-      }
-      out.end();
-    }
-    row("Mechanism", causes.size(), i -> out.text(causes.get(i).path("mechanism").asText("–")));
-    String effect = source.path("effect").asText();
-    row(
-        effect.isBlank() ? "Adds" : "Adds to: " + effect,
-        causes.size(),
-        i -> quantity(board.path("causes").path(i).path("figure").asText(), "no size entered"));
-    row(
-        "Big enough for the damage",
-        causes.size(),
-        i -> out.text(or(board.path("causes").path(i).path("enough").asText(), "–")));
-    row(
-        "Standing",
-        causes.size(),
-        i -> {
-          String standing = board.path("causes").path(i).path("standing").asText("open");
-          out.text(standing);
-          boolean out2 = standing.equals("ruled out");
-          out.some("span", "under", out2 ? causes.get(i).path("fact").asText() : "");
-        });
-    out.end().end();
-    out.start("table", "class", "effect").start("tbody");
-    effect("Effect observed", board.path("observed").asText());
-    effect("Size needed for the damage", board.path("needed").asText());
-    effect("Remainder unexplained", board.path("unexplained").asText());
-    out.end().end();
-  }
-
-  private static String sign(String mark) {
-    return switch (mark) {
-      case "for" -> "+ ";
-      case "against" -> "− ";
-      default -> "";
-    };
-  }
-
-  private interface CellOf {
-    void write(int column);
-  }
-
-  private void row(String head, int columns, CellOf cell) {
-    out.start("tr", "class", "sums").start("th", "scope", "row").text(head).end();
-    for (int i = 0; i < columns; i++) {
-      out.start("td");
-      cell.write(i);
-      out.end();
-    }
-    out.end();
-  }
-
-  private void quantity(String name, String none) {
-    JsonNode figure = sheet.figure(name);
-    if (!figure.has("value")) {
-      out.element("span", "quiet", none);
-      return;
-    }
-    String unit = figure.path("unit").asText();
-    out.start("span", "class", "val", "data-figure", name).text(figure.get("value").asText()).end();
-    out.text(unit.isEmpty() ? "" : " " + unit);
-    String u = figure.path("u").asText();
-    out.some("span", "under", u.isEmpty() ? "" : "± " + u);
-  }
-
-  private void effect(String caption, String name) {
-    out.start("tr", "id", name.isEmpty() ? null : "figure-" + name);
-    out.start("th", "scope", "row").text(caption).end().start("td");
-    quantity(name, "not measured");
     out.end().end();
   }
 

@@ -2,6 +2,7 @@ package endfloat.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import endfloat.record.Cell;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -11,11 +12,15 @@ final class ClauseParts {
   private final Markup out;
   private final SheetOnPaper sheet;
   private final Map<String, JsonNode> views;
+  private final Map<String, List<String>> cautions;
+  private final Answered answered;
 
   ClauseParts(Markup out, SheetOnPaper sheet) {
     this.out = out;
     this.sheet = sheet;
     this.views = sheet.clauses();
+    this.cautions = CalculationsUsed.cautions(sheet.record());
+    this.answered = new Answered(out, sheet);
   }
 
   void write() {
@@ -25,9 +30,14 @@ final class ClauseParts {
   private void clause(Cell cell) {
     JsonNode view = views.get(cell.id());
     boolean top = cell.number().indexOf('.') < 0;
-    out.start("section", "class", top ? "part" : "clause", "id", "clause-" + cell.id());
+    String look = (top ? "part" : "clause") + (isShort(cell) ? " whole" : "");
+    out.start("section", "class", look, "id", "clause-" + cell.id());
     out.start(top ? "h2" : "h3").element("span", "no", cell.number());
     out.text(cell.title().isBlank() ? cell.kind() : cell.title()).end();
+    if (!cell.isSection()) {
+      // beside the first words of the report: what they rest on
+      answered.once(cell.kind().equals("note"));
+    }
     BoardParts boards = new BoardParts(out, sheet);
     switch (cell.kind()) {
       case "section" -> {}
@@ -37,13 +47,37 @@ final class ClauseParts {
       case "readings" -> new ReadingsPart(out, sheet).write(cell);
       case "fits" -> boards.fits(view);
       case "findings" -> boards.findings(view);
-      case "causes" -> boards.causes(view);
+      case "causes" -> new CausesPart(out, sheet, view).write();
       case "approval" -> boards.approval(view.path("source").path("roles"));
       default -> other(cell, view);
     }
+    minded(cautions.getOrDefault(cell.id(), List.of()));
     problems(view);
     remarks(view.path("source").path("remarks"));
     out.end();
+  }
+
+  /**
+   * What goes to one sheet whole, rather than with its head alone at the foot of the one before.
+   */
+  private static boolean isShort(Cell cell) {
+    return switch (cell.kind()) {
+      case "chart", "photo", "caution", "approval" -> true;
+      case "working" -> cell.text().lines().count() <= 3;
+      case "readings" -> cell.readings().size() <= 3;
+      default -> false;
+    };
+  }
+
+  /** What the calculations of a clause warn of. */
+  private void minded(List<String> cautions) {
+    if (cautions.isEmpty()) {
+      return;
+    }
+    out.start("div", "class", "minded").element("p", "cap", "To be minded with these workings");
+    out.start("ul");
+    cautions.forEach(one -> out.element("li", "", one));
+    out.end().end();
   }
 
   private void caution(String html) {
@@ -62,8 +96,12 @@ final class ClauseParts {
       return;
     }
     out.start("div", "class", "figure").made(chart.get("svg").asText());
-    chart.path("notes").forEach(note -> out.element("p", "under", note.asText()));
-    out.end();
+    out.start("p", "class", "under");
+    chart.path("notes").forEach(note -> out.text(note.asText() + " "));
+    if (!chart.path("rows").isEmpty()) {
+      out.start("a", "href", "#numbers-" + cell.id()).text("Its numbers: appendix").end().text(".");
+    }
+    out.end().end();
   }
 
   private void problems(JsonNode view) {

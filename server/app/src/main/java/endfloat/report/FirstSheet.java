@@ -2,11 +2,10 @@ package endfloat.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import endfloat.record.TitleBlock;
-import endfloat.working.typeset.Typeset;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The title block, and what came out: which limits are not kept, and which are not proven. */
+/** The title block, with how the limits came out. */
 final class FirstSheet {
   private final Markup out;
   private final SheetOnPaper sheet;
@@ -41,7 +40,14 @@ final class FirstSheet {
         "Checked", block.checked(),
         "Approved", block.approved(),
         "Source hash", sheet.record().sourceHash().substring(0, 12));
+    counts();
     out.end().end();
+    if (!sheet.overdue().isEmpty()) {
+      out.element(
+          "p",
+          "hint",
+          "Calibration was overdue on the day of issue: " + String.join(", ", sheet.overdue()));
+    }
   }
 
   private void row(String... captionsAndTexts) {
@@ -57,129 +63,30 @@ final class FirstSheet {
     out.element("span", look, text.isBlank() ? "–" : text).end();
   }
 
-  void verdicts() {
+  /** How the limits came out, in figures and in the trade's marks. */
+  private void counts() {
     JsonNode summary = sheet.view().path("summary");
-    out.start("section", "class", "part", "id", "verdicts");
-    out.element("h2", "", "Verdicts");
-    int within = summary.path("within").asInt();
-    int notProven = summary.path("not_proven").asInt();
-    int outside = summary.path("outside").asInt();
-    out.start("p", "class", "counts").text((within + notProven + outside) + " limits judged: ");
-    VerdictMark.write(out, "outside");
-    out.text(" " + outside + ", ");
-    VerdictMark.write(out, "not proven");
-    out.text(" " + notProven + ", ");
-    VerdictMark.write(out, "within");
-    out.text(" " + within + ".").end();
-    unsettled(summary);
-    List<Judged> judged = new ArrayList<>();
-    for (JsonNode figure : sheet.view().path("figures")) {
-      gather(figure, judged);
+    out.start("tr");
+    for (String verdict : new String[] {"outside", "not proven", "within"}) {
+      out.start("td").element("span", "cap", "Limits " + verdict);
+      out.start("span", "class", "f");
+      VerdictMark.mark(out, verdict);
+      out.text(summary.path(verdict.replace(' ', '_')).asText()).end().end();
     }
-    table("Outside", "outside", judged);
-    table("Not proven", "not proven", judged);
+    List<String> open = new ArrayList<>();
+    add(open, summary, "limits_waiting", "limits waiting");
+    add(open, summary, "limits_in_error", "limits in error");
+    add(open, summary, "errors", "lines in error");
+    add(open, summary, "waiting", "values waiting");
+    String unsettled = open.isEmpty() ? "none" : String.join(", ", open);
+    field("Not judged, in error, waiting", unsettled, open.isEmpty() ? "f" : "f wrong");
     out.end();
   }
 
-  private void unsettled(JsonNode summary) {
-    int errors = summary.path("errors").asInt();
-    int waiting = summary.path("waiting").asInt();
-    int limitsWaiting = summary.path("limits_waiting").asInt();
-    int limitsInError = summary.path("limits_in_error").asInt();
-    if (limitsWaiting + limitsInError > 0) {
-      out.element(
-          "p",
-          "wrong",
-          "Not judged: " + limitsWaiting + " waiting, " + limitsInError + " in error.");
+  private static void add(List<String> open, JsonNode summary, String field, String words) {
+    int count = summary.path(field).asInt();
+    if (count > 0) {
+      open.add(count + " " + words);
     }
-    if (errors + waiting > 0) {
-      out.element(
-          "p",
-          "wrong",
-          errors + " lines in error, " + waiting + " values waiting for readings or lines.");
-    }
-    if (!sheet.overdue().isEmpty()) {
-      out.element(
-          "p",
-          "hint",
-          "Calibration was overdue on the day of issue: " + String.join(", ", sheet.overdue()));
-    }
-  }
-
-  /** A limit that is not kept, or not proven to be. */
-  private record Judged(JsonNode figure, JsonNode shown, JsonNode limit) {}
-
-  private static void gather(JsonNode figure, List<Judged> into) {
-    for (JsonNode limit : figure.path("limits")) {
-      into.add(new Judged(figure, figure, limit));
-    }
-    for (JsonNode element : figure.path("elements")) {
-      for (JsonNode limit : element.path("limits")) {
-        into.add(new Judged(figure, element, limit));
-      }
-    }
-  }
-
-  private void table(String caption, String verdict, List<Judged> all) {
-    List<Judged> some =
-        all.stream().filter(j -> j.limit().path("verdict").asText().equals(verdict)).toList();
-    if (some.isEmpty()) {
-      return;
-    }
-    out.start("table", "class", "verdicts");
-    out.element("caption", "", caption);
-    out.start("thead").start("tr").start("th", "scope", "col", "class", "no").text("Clause").end();
-    out.start("th", "scope", "col").text("What").end();
-    new Answers(out).heads("Against limits");
-    out.end().end().start("tbody");
-    for (Judged one : some) {
-      String clause = one.figure().path("cell").asText();
-      out.start("tr").start("td", "class", "no");
-      out.start("a", "href", "#clause-" + clause).text(sheet.number(clause)).end().end();
-      out.start("th", "scope", "row");
-      what(one);
-      out.end();
-      out.start("td", "class", "v").element("span", "val", one.shown().path("value").asText());
-      String u = one.shown().path("u").asText();
-      out.some("span", "u", u.isEmpty() ? "" : "± " + u).end();
-      out.element("td", "un", one.shown().path("unit").asText());
-      out.start("td", "class", "lim");
-      new Answers(out).limit(one.limit(), true);
-      out.end().end();
-    }
-    out.end().end();
-  }
-
-  private void what(Judged one) {
-    String title = one.figure().path("title").asText();
-    String name = one.figure().path("name").asText();
-    if (title.isEmpty()) {
-      out.start("span", "class", "nm").made(Typeset.nameHtml(name)).end();
-    } else {
-      out.text(title);
-    }
-    boolean part = one.shown() != one.figure();
-    out.some("span", "under", part ? Answers.station(one.shown()) : "");
-    String clause = one.figure().path("cell").asText();
-    String of = sheet.record().cell(clause).map(cell -> cell.title()).orElse("");
-    out.some("span", "under", of);
-  }
-
-  /** What the calculations used warn of, each once. */
-  void cautions() {
-    List<String[]> cautions = CalculationsUsed.cautions(sheet.record());
-    out.start("section", "class", "part", "id", "cautions");
-    out.element("h2", "", "Cautions");
-    out.start("div", "class", "caution").start("ul");
-    for (String[] caution : cautions) {
-      out.start("li").text(caution[1]);
-      out.element("span", "under", caution[0].replace('_', ' ')).end();
-    }
-    out.element(
-        "li",
-        "",
-        "Figures support, and do not replace, the maker's manual, the local code and the licensed"
-            + " engineer who signs.");
-    out.end().end().end();
   }
 }

@@ -25,12 +25,11 @@ final class PageLook {
   /**
    * The whole sheet of styles.
    *
-   * @param head what stands above every sheet after the first
-   * @param foot what stands below every sheet, beside its number
+   * @param strip what stands on every sheet
    */
-  static String css(PaperSize paper, String head, String foot) {
+  static String css(PaperSize paper, Strip strip) {
     return faces()
-        + pages(paper, head, foot)
+        + pages(paper, strip)
         + text("/endfloat/report/report.css")
         + onPaper(text("/web/css/strip.css"));
   }
@@ -46,21 +45,47 @@ final class PageLook {
     return css.toString();
   }
 
-  private static String pages(PaperSize paper, String head, String foot) {
-    String look = "font-family:\"Endfloat Lettering\",sans-serif;font-size:8pt;color:#434a53;";
+  /** The title block goes on at the head of every further sheet, those who sign at the foot. */
+  private static String pages(PaperSize paper, Strip strip) {
+    String look =
+        "font-family:\"Endfloat Lettering\",sans-serif;font-size:8.5pt;line-height:1.4;color:#1a2027;white-space:pre-wrap;";
+    String head =
+        look
+            + "vertical-align:bottom;margin-bottom:4mm;padding-bottom:1.5mm;border-bottom:1.5pt solid #1a2027;";
+    String foot =
+        look
+            + "vertical-align:top;margin-top:3mm;padding-top:1.5mm;border-top:.8pt solid #1a2027;color:#434a53;";
     return "@page{size:"
         + paper.css()
-        + " portrait;margin:20mm 15mm 18mm 17mm;@top-left{content:"
-        + quoted(head)
-        + ";"
-        + look
-        + "}@bottom-left{content:"
-        + quoted(foot)
-        + ";"
-        + look
-        + "}@bottom-right{content:\"Sheet \" counter(page) \" of \" counter(pages);"
-        + look
-        + "}}\n@page :first{margin-top:14mm;@top-left{content:\"\"}}\n";
+        + " portrait;margin:27mm 15mm 21mm 17mm;"
+        + box(
+            "top-left", quoted(strip.title(), strip.engine()), head + "text-align:left;width:68%;")
+        + box(
+            "top-right",
+            quoted(strip.number(), strip.document()),
+            head + "text-align:right;width:32%;")
+        + box(
+            "bottom-left",
+            quoted(strip.signed(), strip.hash()),
+            foot + "text-align:left;width:75%;")
+        + box(
+            "bottom-right",
+            "\"Sheet \" counter(page) \" of \" counter(pages)",
+            foot + "text-align:right;width:25%;")
+        + "}\n@page :first{margin-top:14mm;"
+        + box("top-left", "none", "border:0;")
+        + box("top-right", "none", "border:0;")
+        + "}\n";
+  }
+
+  private static String box(String place, String content, String look) {
+    return "@" + place + "{content:" + content + ";" + look + "}";
+  }
+
+  /** Two lines as a string of CSS. */
+  private static String quoted(String first, String second) {
+    String both = quoted(first);
+    return both.substring(0, both.length() - 1) + "\\a " + quoted(second).substring(1);
   }
 
   /** A text as a string of CSS; it can end neither the string nor the style element. */

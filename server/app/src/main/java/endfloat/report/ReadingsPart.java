@@ -58,13 +58,13 @@ final class ReadingsPart {
       out.start("th", "scope", "col", "class", "taken").text("Taken, " + stage).end();
     }
     new Answers(out).heads("Limits");
-    out.end().end().start("tbody");
+    out.end().end();
     for (Reading reading : readings) {
-      out.start("tr", "id", "figure-" + reading.name());
+      out.start("tbody", "class", "one").start("tr", "id", "figure-" + reading.name());
       out.start("th", "scope", "row", "class", "name");
       out.start("span", "class", "nm").made(Typeset.nameHtml(reading.name())).end().end();
       out.start("td");
-      about(reading);
+      about(reading, "");
       out.end();
       for (String stage : stages) {
         out.start("td", "class", "taken");
@@ -76,10 +76,13 @@ final class ReadingsPart {
         other(stage, reading.name());
         out.end();
       }
-      new Answers(out).cells(sheet.figure(reading.name()));
+      JsonNode figure = sheet.figure(reading.name());
+      new Answers(out).cells(figure);
+      out.end();
+      new Answers(out).beneath(figure, 4 + stages.size(), false);
       out.end();
     }
-    out.end().end();
+    out.end();
   }
 
   /** What the reading comes to at a stage that is not the record's present one. */
@@ -90,17 +93,18 @@ final class ReadingsPart {
       String unit = figure.path("unit").asText();
       out.start("span", "class", "under").text("= " + figure.get("value").asText());
       out.text((u.isEmpty() ? "" : " ± " + u) + (unit.isEmpty() ? "" : " " + unit)).end();
-      new Answers(out).limits(figure, false);
+      figure.path("limits").forEach(one -> VerdictMark.write(out, one.path("verdict").asText()));
     }
   }
 
-  private void about(Reading reading) {
+  private void about(Reading reading, String stage) {
     out.element("span", "what", reading.what().isBlank() ? "not described" : reading.what());
     List<String> under = new ArrayList<>();
     add(under, reading.part().isBlank() ? "" : sheet.part(reading.part()));
     add(under, instrument(reading.instrument()));
     add(under, reading.temperature().isBlank() ? "" : "part at " + reading.temperature());
     add(under, reading.material().isBlank() ? "" : reading.material() + ", corrected to 20 °C");
+    add(under, stage);
     out.some("span", "under", String.join("; ", under));
   }
 
@@ -129,19 +133,29 @@ final class ReadingsPart {
     }
   }
 
-  /** A reading with stations: the last axis runs across, the others and the stages down. */
+  /**
+   * A reading with stations: as many of the last axes run across as a sheet has room for, the
+   * others and the stages down.
+   */
   private void stations(Reading reading) {
-    String across = reading.axes().get(reading.axes().size() - 1);
-    List<String> down = reading.axes().subList(0, reading.axes().size() - 1);
+    List<String> axes = reading.axes();
+    int cut = axes.size() - 1;
+    while (cut > 0 && places(reading, axes.subList(cut - 1, axes.size())) <= ACROSS) {
+      cut--;
+    }
+    List<String> across = axes.subList(cut, axes.size());
+    List<String> down = axes.subList(0, cut);
     Set<String> columns = new LinkedHashSet<>();
     Map<List<String>, Map<String, List<Reading.Entry>>> rows = new LinkedHashMap<>();
     Set<String> stages = stages(reading);
     for (Reading.Entry entry : reading.entries()) {
-      String column = entry.at().getOrDefault(across, "");
+      String column = place(entry, across);
       columns.add(column);
       List<String> row = new ArrayList<>();
       down.forEach(axis -> row.add(entry.at().getOrDefault(axis, "")));
-      row.add(stage(reading, entry));
+      if (stages.size() > 1) {
+        row.add(stage(reading, entry));
+      }
       rows.computeIfAbsent(row, r -> new LinkedHashMap<>())
           .computeIfAbsent(column, c -> new ArrayList<>())
           .add(entry);
@@ -150,30 +164,46 @@ final class ReadingsPart {
     out.start("p", "class", "grid-head");
     out.start("span", "class", "nm").made(Typeset.nameHtml(reading.name())).end();
     out.text(" [" + reading.unit() + "] ");
-    about(reading);
+    about(reading, stages.size() > 1 ? "" : String.join("", stages));
     out.end();
+    List<String> heads = new ArrayList<>(down);
+    if (stages.size() > 1) {
+      heads.add("stage");
+    }
     List<String> all = List.copyOf(columns);
     for (int from = 0; from < all.size(); from += ACROSS) {
-      band(reading, down, across, all.subList(from, Math.min(all.size(), from + ACROSS)), rows);
+      band(reading, heads, across, all.subList(from, Math.min(all.size(), from + ACROSS)), rows);
     }
     worst(sheet.figure(reading.name()), stages);
     out.end();
   }
 
+  private static long places(Reading reading, List<String> axes) {
+    return reading.entries().stream().map(entry -> place(entry, axes)).distinct().count();
+  }
+
+  /** Where an entry was taken on some of its axes: {@code top, thrust}. */
+  private static String place(Reading.Entry entry, List<String> axes) {
+    List<String> labels = new ArrayList<>();
+    for (String axis : axes) {
+      String label = entry.at().getOrDefault(axis, "");
+      add(labels, label.matches("[\\d.]+") ? axis + " " + label : label);
+    }
+    return String.join(", ", labels);
+  }
+
   private void band(
       Reading reading,
       List<String> down,
-      String across,
+      List<String> across,
       List<String> columns,
       Map<List<String>, Map<String, List<Reading.Entry>>> rows) {
     out.start("table", "class", "stations");
-    out.element("caption", "unseen", "Stations of " + reading.name() + " by " + across);
+    out.element("caption", "unseen", "Stations of " + reading.name() + " by " + String.join(", ", across));
     out.start("thead").start("tr");
     down.forEach(axis -> out.start("th", "scope", "col").text(axis).end());
-    out.start("th", "scope", "col").text("stage").end();
     for (String column : columns) {
-      String head = column.matches("[\\d.]+") ? across + " " + column : column;
-      out.start("th", "scope", "col", "class", "station").text(head).end();
+      out.start("th", "scope", "col", "class", "station").text(column).end();
     }
     out.end().end().start("tbody");
     rows.forEach(
@@ -192,13 +222,16 @@ final class ReadingsPart {
 
   private void worst(JsonNode figure, Set<String> stages) {
     JsonNode worst = SheetOnPaper.worst(figure);
-    if (worst.isMissingNode()) {
+    if (worst.path("limits").isEmpty()) {
       return;
     }
-    out.start("table", "class", "worst").start("tbody").start("tr");
+    out.start("table", "class", "worst").start("tbody", "class", "one").start("tr");
+    out.start("td", "class", "name").end();
     out.element("td", "", "Nearest to its limits" + (stages.size() > 1 ? " now" : ""));
     new Answers(out).cells(figure);
-    out.end().end().end();
+    out.end();
+    new Answers(out).beneath(figure, 4, false);
+    out.end().end();
   }
 
   /** What was struck through, and why. */

@@ -1,13 +1,14 @@
 package endfloat.report;
 
+<<<<<<< HEAD
 import endfloat.record.TitleBlock;
 import endfloat.working.typeset.XmlText;
+=======
+>>>>>>> e66147f (report: the finding comes first, each limit has a line of its own, cautions stand with the workings they belong to)
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * A record as a report: one file of HTML that is well-formed XML too, with faces and pictures
@@ -25,37 +26,28 @@ public final class ReportPage {
 
   /** The report of a sheet. */
   public static String html(SheetOnPaper sheet, PaperSize paper) {
-    TitleBlock block = sheet.record().titleBlock();
+    Strip strip = Strip.of(sheet.record());
     Markup out = new Markup();
     out.start("main", "class", "report");
-    FirstSheet first = new FirstSheet(out, sheet);
-    first.titleBlock();
-    first.verdicts();
-    first.cautions();
+    new FirstSheet(out, sheet).titleBlock();
     new ClauseParts(out, sheet).write();
     new Appendix(out, sheet).write();
     String body = resolved(out.end().finished());
-    String number = joined(", ", block.recordNumber(), rev(block.revision()), block.title());
-    String engine = joined(", ", block.engineType(), block.engineSerial(), block.date());
     return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n<head>\n"
         + "<meta charset=\"utf-8\"/>\n"
         + "<meta http-equiv=\"Content-Security-Policy\" content=\""
         + POLICY
         + "\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>"
+<<<<<<< HEAD
         + XmlText.escaped(joined(" ", "Report", number))
+=======
+        + XmlText.escaped("Report " + strip.named())
+>>>>>>> e66147f (report: the finding comes first, each limit has a line of its own, cautions stand with the workings they belong to)
         + "</title>\n<style>\n"
-        + PageLook.css(paper, number, engine)
+        + PageLook.css(paper, strip)
         + "</style>\n</head>\n<body>\n"
         + body
         + "\n</body>\n</html>\n";
-  }
-
-  private static String rev(String revision) {
-    return revision.isBlank() ? "" : "rev " + revision;
-  }
-
-  private static String joined(String between, String... texts) {
-    return List.of(texts).stream().filter(t -> !t.isBlank()).collect(Collectors.joining(between));
   }
 
   /** A link that leads nowhere on paper stands as plain text. */

@@ -4,12 +4,23 @@ package endfloat.report;
 final class VerdictMark {
   private VerdictMark() {}
 
+  /** Shape and word. */
   static void write(Markup out, String verdict) {
-    if (verdict.isEmpty()) {
-      return;
+    if (!verdict.isEmpty()) {
+      out.start("span", "class", "verdict " + verdict.replace(' ', '-'));
+      shape(out, verdict);
+      out.text(verdict).end();
     }
-    String kind = verdict.replace(' ', '-');
-    out.start("span", "class", "verdict " + kind);
+  }
+
+  /** The shape alone, where the word stands above it. */
+  static void mark(Markup out, String verdict) {
+    out.start("span", "class", "verdict " + verdict.replace(' ', '-'));
+    shape(out, verdict);
+    out.end();
+  }
+
+  private static void shape(Markup out, String verdict) {
     // hidden from those who hear the page: the word stands beside it
     out.start(
         "svg",
@@ -32,6 +43,6 @@ final class VerdictMark {
           out.empty("path", "class", "vg-open", "d", "M14.5 2.8L18.7 7L14.5 11.2L10.3 7Z");
       default -> out.empty("path", "class", "vg-mk", "d", "M20.4 2.2L24.4 10.4L16.4 10.4Z");
     }
-    out.end().text(verdict).end();
+    out.end();
   }
 }

@@ -23,11 +23,14 @@ final class WorkingPart {
     out.start("th", "scope", "col", "class", "name").text("Name").end();
     out.start("th", "scope", "col").text("Working").end();
     new Answers(out).heads("Limits");
-    out.end().end().start("tbody");
-    for (JsonNode line : clause.get("lines")) {
-      line(line);
-    }
     out.end().end();
+    for (JsonNode line : clause.get("lines")) {
+      // a line and what stands beneath it go to one sheet
+      out.start("tbody", "class", "one");
+      line(line);
+      out.end();
+    }
+    out.end();
   }
 
   private void line(JsonNode line) {
@@ -53,6 +56,7 @@ final class WorkingPart {
     out.end();
     new Answers(out).cells(figure);
     out.end();
+    new Answers(out).beneath(figure, 4, !input);
   }
 
   private void formula(String className, String math) {
