@@ -199,7 +199,8 @@ final class ReadingsPart {
       List<String> columns,
       Map<List<String>, Map<String, List<Reading.Entry>>> rows) {
     out.start("table", "class", "stations");
-    out.element("caption", "unseen", "Stations of " + reading.name() + " by " + String.join(", ", across));
+    out.element(
+        "caption", "unseen", "Stations of " + reading.name() + " by " + String.join(", ", across));
     out.start("thead").start("tr");
     down.forEach(axis -> out.start("th", "scope", "col").text(axis).end());
     for (String column : columns) {

@@ -1,10 +1,6 @@
 package endfloat.report;
 
-<<<<<<< HEAD
-import endfloat.record.TitleBlock;
 import endfloat.working.typeset.XmlText;
-=======
->>>>>>> e66147f (report: the finding comes first, each limit has a line of its own, cautions stand with the workings they belong to)
 import java.util.HashSet;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -38,11 +34,7 @@ public final class ReportPage {
         + "<meta http-equiv=\"Content-Security-Policy\" content=\""
         + POLICY
         + "\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>"
-<<<<<<< HEAD
-        + XmlText.escaped(joined(" ", "Report", number))
-=======
         + XmlText.escaped("Report " + strip.named())
->>>>>>> e66147f (report: the finding comes first, each limit has a line of its own, cautions stand with the workings they belong to)
         + "</title>\n<style>\n"
         + PageLook.css(paper, strip)
         + "</style>\n</head>\n<body>\n"
