@@ -12,7 +12,7 @@ final class Answered {
   /** Beyond, they stand without strips, and then only with their clauses. */
   private static final int DRAWN = 4;
 
-  private static final int MOST = 6;
+  private static final int MOST = 5;
 
   private final Markup out;
   private final SheetOnPaper sheet;
@@ -81,9 +81,7 @@ final class Answered {
     out.element("span", "val", one.shown().path("value").asText());
     out.text((u.isEmpty() ? "" : " ± " + u) + (unit.isEmpty() ? "" : " " + unit)).end();
     VerdictMark.write(out, one.limit().path("verdict").asText());
-    String condition = one.limit().path("condition").asText();
-    String ends = Answers.ends(one.limit());
-    out.element("span", "ends", ends + (condition.isEmpty() ? "" : ", " + condition));
+    out.element("span", "ends", Answers.ends(one.limit()));
     if (drawn && one.limit().has("strip")) {
       out.made(one.limit().get("strip").asText());
     }

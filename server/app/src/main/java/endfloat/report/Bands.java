@@ -81,7 +81,8 @@ final class Bands {
 
   /** A value with its uncertainty; its unit where no column has it. */
   void number(JsonNode shown, String name, String unit) {
-    out.start("span", "class", "val", "data-figure", name);
+    String of = name == null ? null : shown.path("unit").asText();
+    out.start("span", "class", "val", "data-figure", name, "data-unit", of);
     out.text(shown.path("value").asText()).end();
     out.some("span", "un", unit);
     String u = shown.path("u").asText();

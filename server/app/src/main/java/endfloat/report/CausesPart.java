@@ -102,7 +102,8 @@ final class CausesPart {
       return;
     }
     String unit = figure.path("unit").asText();
-    out.start("span", "class", "val", "data-figure", name).text(figure.get("value").asText()).end();
+    out.start("span", "class", "val", "data-figure", name, "data-unit", unit);
+    out.text(figure.get("value").asText()).end();
     out.text(unit.isEmpty() ? "" : " " + unit);
     String u = figure.path("u").asText();
     out.some("span", "under", u.isEmpty() ? "" : "± " + u);

@@ -112,7 +112,8 @@ final class Formulas {
     while (length(flat) > LINE && flat.stream().noneMatch(Formulas::isTall)) {
       List<Node> opened = opened(flat);
       if (opened.size() == flat.size()) {
-        break;
+        atWords(flat, into);
+        return;
       }
       flat = opened;
       List<List<Node>> parts = cut(flat, false);
@@ -122,6 +123,21 @@ final class Formulas {
       }
     }
     into.add(flat);
+  }
+
+  /** What has no bracket to open breaks before its words, as in "solved for t between". */
+  private static void atWords(List<Node> piece, List<List<Node>> into) {
+    List<Node> part = new ArrayList<>();
+    for (Node node : piece) {
+      boolean word =
+          node.getNodeName().equals("mtext") && node.getTextContent().matches("\u00a0[a-z].*");
+      if (word && !part.isEmpty()) {
+        into.add(part);
+        part = new ArrayList<>();
+      }
+      part.add(node);
+    }
+    into.add(part);
   }
 
   /** The longest row of a piece laid open, its brackets and what they hold side by side. */

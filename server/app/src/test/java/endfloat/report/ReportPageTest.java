@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.http.view.PaperView;
 import endfloat.record.InvestigationRecord;
+import endfloat.units.Unit;
+import endfloat.units.UnitTable;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -27,6 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 
 /** The report of every record that ships: it opens by itself, and says what the record says. */
@@ -112,35 +115,66 @@ class ReportPageTest {
     }
   }
 
-  /** Each number printed is the number saved, rounded to the places printed. */
+  /**
+   * Record to report and back: each number printed, with its unit and its uncertainty, is the one
+   * saved, rounded to the places printed.
+   */
   @ParameterizedTest
   @MethodSource("records")
   void theFiguresReadBackAreThoseOfTheRecord(Path file) throws Exception {
     InvestigationRecord record = read(file);
     Map<String, JsonNode> saved = new HashMap<>();
     record.savedFigures().forEach(one -> saved.put(one.path("name").asText(), one));
-    int compared = 0;
+    Set<String> compared = new HashSet<>();
     for (Element one : all(parsed(html(record)))) {
+      String name = one.getAttribute("data-figure");
+      JsonNode of = saved.getOrDefault(name, record.tree());
       String text = one.getTextContent().replace('\u2212', '-');
-      JsonNode value =
-          saved.getOrDefault(one.getAttribute("data-figure"), record.tree()).get("value");
-      if (one.getLocalName().equals("span")
-          && value != null
-          && value.isNumber()
-          && text.matches("-?[0-9.]+")) {
-        BigDecimal printed = new BigDecimal(text);
-        // a whole number may end in noughts that only keep its place: 5920 ± 150
-        int places =
-            printed.scale() == 0 && printed.signum() != 0
-                ? printed.stripTrailingZeros().scale()
-                : printed.scale();
-        double half = 0.5000001 * StrictMath.pow(10, -places);
-        assertEquals(
-            value.asDouble(), printed.doubleValue(), half, one.getAttribute("data-figure"));
-        compared++;
+      if (of.path("value").isNumber() && text.matches("-?[0-9.]+")) {
+        Unit printed = unit(one.getAttribute("data-unit"));
+        Unit kept = unit(of.path("unit").asText());
+        compare(text, printed.fromSi(kept.toSi(of.get("value").asDouble())), name);
+        String u = u(one);
+        if (!u.isEmpty()) {
+          // the records state U = 2 u
+          double expanded = 2 * kept.interval().toSi(of.get("u").asDouble());
+          compare(u, printed.interval().fromSi(expanded), "U of " + name);
+        }
+        compared.add(name);
       }
     }
-    assertTrue(compared > 0, file + " prints no figure");
+    long numbers =
+        saved.values().stream()
+            .filter(one -> one.path("value").isNumber() && !one.path("name").asText().contains("."))
+            .filter(one -> !one.path("name").asText().contains(":"))
+            .count();
+    assertTrue(compared.size() >= numbers * 8 / 10, compared.size() + " of " + numbers);
+  }
+
+  private static Unit unit(String text) {
+    return UnitTable.find(text.isEmpty() ? "1" : text.equals("°") ? "deg" : text);
+  }
+
+  private static String u(Element value) {
+    for (Node at = value.getNextSibling(); at != null; at = at.getNextSibling()) {
+      if (at instanceof Element element && element.getAttribute("class").equals("u")) {
+        return element.getTextContent().replace("± ", "");
+      }
+    }
+    return "";
+  }
+
+  private static void compare(String text, double value, String of) {
+    if (!text.matches("-?[0-9.]+")) {
+      return;
+    }
+    BigDecimal printed = new BigDecimal(text);
+    // a whole number may end in noughts that only keep its place: 5920 ± 150
+    int places =
+        printed.scale() == 0 && printed.signum() != 0
+            ? printed.stripTrailingZeros().scale()
+            : printed.scale();
+    assertEquals(value, printed.doubleValue(), 0.5000001 * StrictMath.pow(10, -places), of);
   }
 
   @Test
