@@ -40,6 +40,11 @@ final class CompletionOptions {
     return names;
   }
 
+  /** Whether a name is a yes or no. */
+  boolean isTruth(String name) {
+    return scope.kindOf(name).filter(Kind.Truth.class::isInstance).isPresent();
+  }
+
   private String described(String name) {
     String unit = scope.unitOf(name).map(u -> ", " + u.print()).orElse("");
     return scope.kindOf(name).map(k -> KindWords.words(k) + unit).orElse("");

@@ -94,7 +94,7 @@ final class CompletionPlace {
       if (before.endsWith(" ") || unit.group(1).isEmpty()) {
         return filtered("", units);
       }
-      units.addAll(options.words(List.of("then", "else", "and", "or", "for")));
+      units.addAll(options.words(following()));
       return filtered(lastSymbol(unit.group(1)), units);
     }
     return filtered(partial(before), written());
@@ -113,23 +113,36 @@ final class CompletionPlace {
     if (last == WorkingGrammar.AT) {
       return options.words(List.of("least", "most"));
     }
-    if (last == WorkingGrammar.CORRELATE) {
+    boolean correlate = lexemes.get(0).getType() == WorkingGrammar.CORRELATE;
+    if (correlate
+        && (lexemes.size() == 1 || (lexemes.size() == 3 && last == WorkingGrammar.COMMA))) {
       return options.names();
     }
+    if (Syntax.endsOperand(last)) {
+      return options.words(following());
+    }
+    if (last == WorkingGrammar.UNITMARK
+        || last == WorkingGrammar.REMARK_OPEN
+        || last == WorkingGrammar.NOTE_OPEN) {
+      return List.of();
+    }
     List<Option> all = new ArrayList<>();
+    if (lexemes.get(0).getType() == WorkingGrammar.LIMIT && last == WorkingGrammar.COLON) {
+      all.addAll(options.words(List.of("at least", "at most")));
+    }
     Call call = call();
     if (call != null && (last == WorkingGrammar.OPEN || last == WorkingGrammar.COMMA)) {
       all.addAll(options.arguments(call.function(), call.given(), call.position()));
-    }
-    if (Syntax.endsOperand(last)) {
-      all.addAll(options.words(List.of("then", "else", "and", "or", "for", "between")));
-      return all;
     }
     all.addAll(options.names());
     all.addAll(options.functions());
     all.addAll(
         options.words(last == WorkingGrammar.EQUAL ? List.of("if", "solve") : List.of("not")));
     return all;
+  }
+
+  private List<String> following() {
+    return new WordsThatFollow(lexemes, options::isTruth).words();
   }
 
   /**

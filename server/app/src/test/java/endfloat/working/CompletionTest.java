@@ -107,6 +107,38 @@ class CompletionTest {
   }
 
   @Test
+  void behindAValueOnlyWhatCanFollowIsOffered() {
+    assertEquals(List.of(), labels("limit lash_hot: 0 .. 1 mm \"table 2\" |"));
+    assertEquals(List.of(), labels("limit lash_hot: 0 .. 1 mm \"table 2\" (condition: \"hot\"|"));
+    assertEquals(List.of(), labels("limit lash_hot: 0 .. 1 mm \"table 2\" (condition: \"hot\" |"));
+    assertEquals(List.of(), labels("a = material(\"steel 4140\"|"));
+    assertEquals(List.of(), labels("a = lash_cold |"));
+    assertEquals(List.of(), labels("lash_new |"));
+    assertEquals(List.of(), labels("lash_new [mm] |"));
+    assertEquals(List.of("at least", "at most"), labels("limit lash_hot: |").subList(0, 2));
+  }
+
+  @Test
+  void behindAConditionStandsWhatContinuesIt() {
+    assertEquals(List.of("then", "and", "or"), labels("a = if lash_cold > depth |"));
+    assertEquals(List.of(), labels("a = if lash_cold |"));
+    assertEquals(List.of("else"), labels("a = if lash_cold > depth then lash_cold |"));
+    assertEquals(List.of(), labels("a = if lash_cold > depth then 1 mm else depth |"));
+    assertEquals(List.of("then"), labels("a = if fit.kind = \"clearance\" th|"));
+    assertEquals(List.of("and", "or"), labels("a = lash_cold > depth |"));
+    assertEquals(List.of("then", "and", "or"), labels("a = max(1, if lash_cold > 5 mm |"));
+  }
+
+  @Test
+  void aSolveIsLedThroughItsWords() {
+    assertEquals(List.of(), labels("a = solve lash_cold |"));
+    assertEquals(List.of("for"), labels("a = solve lash_cold = 2 * a |"));
+    assertEquals(List.of("between"), labels("a = solve lash_cold = 2 * a for a |"));
+    assertEquals(List.of("and"), labels("a = solve lash_cold = 2 * a for a between depth |"));
+    assertEquals(List.of(), labels("a = solve lash_cold = 2 * a for a between 1 mm and depth |"));
+  }
+
+  @Test
   void nothingIsOfferedInAComment() {
     assertEquals(List.of(), labels("a = 1 -- la|"));
   }
