@@ -9,6 +9,11 @@ import java.util.regex.Pattern;
  * 0,0123 can never become 123.
  */
 public final class StrictNumber {
+  private static final int MOST_DIGITS = 40;
+  private static final int EXACT_DIGITS = 15;
+  private static final double[] POWERS = {
+    1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+  };
   private static final Pattern POINT =
       Pattern.compile("([+-]?)(\\d{1,40})(?:\\.(\\d{1,40}))?(?:[eE]([+-]?\\d{1,3}))?");
   private static final Pattern COMMA =
@@ -32,6 +37,83 @@ public final class StrictNumber {
       return sign + number.group(2) + fraction + power;
     }
     throw new NotANumberException("'" + trimmed + "' " + why(trimmed, decimal));
+  }
+
+  /** Whether a part of a text is a number by the rule; the same answer as {@link #read}. */
+  static boolean isOne(CharSequence text, int from, int to, DecimalMark decimal) {
+    int at = from;
+    if (at < to && isSign(text.charAt(at))) {
+      at++;
+    }
+    int whole = digits(text, at, to);
+    at += whole;
+    if (whole < 1 || whole > MOST_DIGITS) {
+      return false;
+    }
+    if (at < to && text.charAt(at) == decimal.mark()) {
+      int fraction = digits(text, at + 1, to);
+      at += 1 + fraction;
+      if (fraction < 1 || fraction > MOST_DIGITS) {
+        return false;
+      }
+    }
+    if (at < to && (text.charAt(at) == 'e' || text.charAt(at) == 'E')) {
+      at++;
+      at += at < to && isSign(text.charAt(at)) ? 1 : 0;
+      int power = digits(text, at, to);
+      at += power;
+      if (power < 1 || power > 3) {
+        return false;
+      }
+    }
+    return at == to;
+  }
+
+  private static boolean isSign(char c) {
+    return c == '-' || c == '+' || c == '\u2212';
+  }
+
+  private static int digits(CharSequence text, int from, int to) {
+    int at = from;
+    while (at < to && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+      at++;
+    }
+    return at - from;
+  }
+
+  /**
+   * The number that a part of a text is by the rule, rounded once; NaN where it is none. Up to 15
+   * digits and small powers of ten take no text: both are whole in a double, so their quotient is
+   * rounded right.
+   */
+  static double value(String text, int from, int to, DecimalMark decimal) {
+    int at = from;
+    boolean minus = at < to && text.charAt(at) != '+' && isSign(text.charAt(at));
+    at += at < to && isSign(text.charAt(at)) ? 1 : 0;
+    long digits = 0;
+    int count = 0;
+    int places = 0;
+    boolean fraction = false;
+    for (; at < to && count <= EXACT_DIGITS; at++) {
+      char c = text.charAt(at);
+      if (c >= '0' && c <= '9') {
+        digits = 10 * digits + (c - '0');
+        count++;
+        places += fraction ? 1 : 0;
+      } else if (c == decimal.mark() && !fraction && count > 0 && at + 1 < to) {
+        fraction = true;
+      } else {
+        break;
+      }
+    }
+    if (at == to && count > 0 && count <= EXACT_DIGITS && (!fraction || places > 0)) {
+      double size = places == 0 ? digits : digits / POWERS[places];
+      return minus ? -size : size;
+    }
+    if (!isOne(text, from, to, decimal)) {
+      return Double.NaN;
+    }
+    return Double.parseDouble(read(text.substring(from, to), decimal));
   }
 
   private static String why(String text, DecimalMark decimal) {

@@ -109,7 +109,7 @@ class ReadingsCsvTest {
         read("lash [mm]\n\"0.1\n0.2\n").problems());
     assertEquals(
         List.of("the file is no plain text; save it as CSV in UTF-8"),
-        ReadingsCsv.read("lash\n1".getBytes(StandardCharsets.UTF_16), DecimalMark.POINT)
+        ReadingsCsv.read("lash\n1".getBytes(StandardCharsets.UTF_16LE), DecimalMark.POINT)
             .problems());
   }
 

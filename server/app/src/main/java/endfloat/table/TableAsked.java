@@ -1,0 +1,40 @@
+package endfloat.table;
+
+import java.nio.charset.Charset;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What is said of a file before it is read.
+ *
+ * @param decimal mark of its numbers; a comma only where this says so
+ * @param separator between fields; empty: found in the heads
+ * @param encoding of its bytes; empty: found by its mark, else UTF-8, else Latin-1, which is said
+ * @param kinds of columns by their heads as the file has them; others are found by their fields
+ */
+public record TableAsked(
+    DecimalMark decimal,
+    Optional<Character> separator,
+    Optional<Charset> encoding,
+    Map<String, FieldKind> kinds) {
+
+  /** Decimal points, and all else found in the file. */
+  public static final TableAsked PLAIN =
+      new TableAsked(DecimalMark.POINT, Optional.empty(), Optional.empty(), Map.of());
+
+  public TableAsked with(DecimalMark mark) {
+    return new TableAsked(mark, separator, encoding, kinds);
+  }
+
+  public TableAsked withKinds(Map<String, FieldKind> given) {
+    return new TableAsked(decimal, separator, encoding, Map.copyOf(given));
+  }
+
+  public TableAsked separatedBy(char mark) {
+    return new TableAsked(decimal, Optional.of(mark), encoding, kinds);
+  }
+
+  public TableAsked in(Charset charset) {
+    return new TableAsked(decimal, separator, Optional.of(charset), kinds);
+  }
+}
