@@ -183,6 +183,13 @@ export class Desk {
         // the sheet first: what is sent again is answered upon it
         this.outbox.connected();
         break;
+      case "charts": {
+        if (!this.sheet) break;
+        const { sheet, change } = changed(this.sheet, message);
+        this.sheet = sheet;
+        this.#tell("sheet", { ...change, author: "", edit: "" });
+        break;
+      }
       case "changed": {
         if (!this.sheet) break;
         const { sheet, change } = changed(this.sheet, message);

@@ -45,7 +45,7 @@ final class AgainstChart {
     this.inputUnit = FigureUnit.of(sweep.inputUnit(), sweep.inputKind(), settings);
   }
 
-  ChartPicture.Drawn drawn() {
+  ChartPicture.Drawn drawn(Runnable between) {
     double from = end("/from", clause.from());
     double to = end("/to", clause.to());
     if (!(from < to)) {
@@ -56,6 +56,7 @@ final class AgainstChart {
     List<Point> curve = new ArrayList<>();
     Optional<QuestionRefusedException> missing = Optional.empty();
     for (int i = 0; i < points; i++) {
+      between.run();
       double x = i == points - 1 ? to : from + (to - from) * i / (points - 1);
       try {
         curve.add(point(sweep.at(x)));

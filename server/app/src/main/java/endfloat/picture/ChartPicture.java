@@ -49,6 +49,15 @@ public record ChartPicture(
 
   /** The picture of a clause of charts; empty where its kind of chart is not drawn here. */
   public static Optional<ChartPicture> of(Cell cell, ValueGraph graph) {
+    return of(cell, graph, () -> {});
+  }
+
+  /**
+   * The same, for somebody who may have to leave it undone.
+   *
+   * @param between called between the points of a curve; what it throws ends the drawing
+   */
+  public static Optional<ChartPicture> of(Cell cell, ValueGraph graph, Runnable between) {
     ChartClause clause = cell.chart();
     if (!Set.of("against", "round", "spread", "calculation").contains(clause.chart())) {
       return Optional.empty();
@@ -57,7 +66,7 @@ public record ChartPicture(
     try {
       Drawn drawn =
           switch (clause.chart()) {
-            case "against" -> new AgainstChart(clause, graph).drawn();
+            case "against" -> new AgainstChart(clause, graph).drawn(between);
             case "round" -> new RoundChart(clause, graph).drawn();
             case "calculation" -> new CalculationChart(clause, graph).drawn();
             default -> new SpreadChart(clause, graph).drawn();

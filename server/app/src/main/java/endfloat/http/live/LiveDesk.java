@@ -29,12 +29,15 @@ public final class LiveDesk implements AutoCloseable {
   private final Shelf shelf;
   private final ScheduledExecutorService timer;
   private final ExecutorService slow;
+  private final ExecutorService charts;
   private final Map<RecordId, LiveSheet> open = new HashMap<>();
 
-  private LiveDesk(Shelf shelf, ScheduledExecutorService timer, ExecutorService slow) {
+  private LiveDesk(
+      Shelf shelf, ScheduledExecutorService timer, ExecutorService slow, ExecutorService charts) {
     this.shelf = shelf;
     this.timer = timer;
     this.slow = slow;
+    this.charts = charts;
   }
 
   /** For the records of a shelf; none is open yet. */
@@ -42,7 +45,8 @@ public final class LiveDesk implements AutoCloseable {
     return new LiveDesk(
         shelf,
         Executors.newSingleThreadScheduledExecutor(work -> thread(work, "saver")),
-        Executors.newFixedThreadPool(slowThreads(), work -> thread(work, "slow work")));
+        Executors.newFixedThreadPool(slowThreads(), work -> thread(work, "slow work")),
+        Executors.newSingleThreadExecutor(work -> thread(work, "charts")));
   }
 
   /** One processor is left for edits. */
@@ -96,7 +100,8 @@ public final class LiveDesk implements AutoCloseable {
     return LiveSheet.open(
         listening ->
             OpenSheet.open(shelf.files(), place, Clock.systemUTC(), listening, Optional.of(timer)),
-        slow);
+        slow,
+        charts);
   }
 
   LiveSheet join(RecordId id, Page page) throws IOException {
@@ -145,5 +150,6 @@ public final class LiveDesk implements AutoCloseable {
         });
     timer.shutdown();
     slow.shutdownNow();
+    charts.shutdownNow();
   }
 }

@@ -35,15 +35,17 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   private final OpenSheet sheet;
   private final SheetView view;
   private final SlowWork slowWork;
+  private final ChartWork chartWork;
   private boolean closing;
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private List<Presence> present = List.of();
   private Optional<DiskConflict> conflict;
 
-  private LiveSheet(TurnOfEdit turn, OpenSheet sheet, Executor slow) {
+  private LiveSheet(TurnOfEdit turn, OpenSheet sheet, Executor slow, Executor charts) {
     this.turn = turn;
     this.sheet = sheet;
     this.slowWork = new SlowWork(slow, this::furtherOn, this::finished);
+    this.chartWork = new ChartWork(charts, this::drawCharts);
     synchronized (this) {
       // What is told from here on waits until the view stands.
       Snapshot now = sheet.listen(this);
@@ -64,10 +66,11 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
    * Opens a sheet and computes its figures.
    *
    * @param slow runs the heavy calculations
+   * @param charts draws the charts, one after another
    */
-  public static LiveSheet open(Opening opening, Executor slow) throws IOException {
+  public static LiveSheet open(Opening opening, Executor slow, Executor charts) throws IOException {
     TurnOfEdit turn = new TurnOfEdit();
-    return new LiveSheet(turn, opening.open(turn), slow);
+    return new LiveSheet(turn, opening.open(turn), slow, charts);
   }
 
   /** The sheet itself. */
@@ -139,8 +142,12 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   }
 
   /** Answers a question about the sheet as it is now. */
-  synchronized ObjectNode ask(Function<SheetView, ObjectNode> question) {
-    return question.apply(view);
+  ObjectNode ask(Function<SheetView, ObjectNode> question) {
+    chartWork.giveWay();
+    synchronized (this) {
+      chartWork.hasGivenWay();
+      return question.apply(view);
+    }
   }
 
   private static ObjectNode answered(Answer answer) {
@@ -179,7 +186,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
         return;
       }
       tell(view.finished(work));
-      slowWork.begin(view.takeHeavyWork());
+      follow();
       if (view.isWorking()) {
         return;
       }
@@ -188,9 +195,27 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   }
 
   @Override
-  public synchronized void changed(SheetChange change) {
-    tell(view.changed(change));
+  public void changed(SheetChange change) {
+    chartWork.giveWay();
+    synchronized (this) {
+      chartWork.hasGivenWay();
+      tell(view.changed(change));
+      follow();
+    }
+  }
+
+  /** What has been told is not all: the rest takes its time. */
+  private void follow() {
     slowWork.begin(view.takeHeavyWork());
+    if (view.isBehindWithCharts()) {
+      chartWork.ask();
+    }
+  }
+
+  private synchronized void drawCharts(Runnable between) {
+    if (!closing && view.isBehindWithCharts()) {
+      tell(view.drawCharts(between));
+    }
   }
 
   @Override

@@ -28,7 +28,10 @@ record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems, Set<
     this(view, problems, Set.of());
   }
 
-  static ClauseBoard of(Cell cell, InvestigationRecord record, ValueGraph graph) {
+  /**
+   * @param between called over and over while a chart is drawn
+   */
+  static ClauseBoard of(Cell cell, InvestigationRecord record, ValueGraph graph, Runnable between) {
     return switch (cell.kind()) {
       case "fits" -> new ClauseBoard(Optional.of(new FitViews(record, graph).of(cell)), List.of());
       case "causes" -> {
@@ -36,7 +39,7 @@ record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems, Set<
         yield new ClauseBoard(Optional.of(CauseViews.of(sizes)), sizes.problems());
       }
       case "chart" -> {
-        Optional<ChartPicture> picture = ChartPicture.of(cell, graph);
+        Optional<ChartPicture> picture = ChartPicture.of(cell, graph, between);
         yield new ClauseBoard(
             picture.map(ChartViews::of),
             picture.map(p -> ChartViews.problems(cell.id(), p)).orElse(List.of()),

@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 
 /**
  * How a clause stands: what the rail shows of it.
@@ -39,19 +39,17 @@ record ClauseHead(
     boolean chart,
     Set<String> restsOn) {
 
-  /** How every clause stands. */
-  static Map<String, ClauseHead> of(
-      InvestigationRecord record, ValueGraph graph, Collection<Figure> figures) {
-    Set<String> all = record.cells().stream().map(Cell::id).collect(Collectors.toSet());
-    return of(all, record, graph, figures);
-  }
-
-  /** How these clauses stand. */
+  /**
+   * How these clauses stand.
+   *
+   * @param boards what the rows of a clause come to, or its picture
+   */
   static Map<String, ClauseHead> of(
       Set<String> clauses,
       InvestigationRecord record,
       ValueGraph graph,
-      Collection<Figure> figures) {
+      Collection<Figure> figures,
+      Function<Cell, ClauseBoard> boards) {
     Map<String, Verdict> worst = new HashMap<>();
     Map<String, Figure.State> states = new HashMap<>();
     for (Figure figure : figures) {
@@ -66,7 +64,7 @@ record ClauseHead(
       if (!clauses.contains(cell.id())) {
         continue;
       }
-      ClauseBoard board = ClauseBoard.of(cell, record, graph);
+      ClauseBoard board = boards.apply(cell);
       List<ClauseProblem> problems = new ArrayList<>(graph.problems(cell.id()));
       problems.addAll(board.problems());
       boolean wrong =

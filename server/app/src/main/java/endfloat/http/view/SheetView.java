@@ -26,6 +26,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** One sheet as its pages see it, and what they are told when it changes. Not safe for threads. */
 public final class SheetView {
@@ -37,6 +38,7 @@ public final class SheetView {
   private RecordGraph figures;
   private Map<String, Figure> known = new LinkedHashMap<>();
   private final Map<String, ClauseHead> heads = new HashMap<>();
+  private final SheetCharts charts = new SheetCharts();
   private InvestigationRecord record;
   private long revision;
   private long base;
@@ -74,7 +76,15 @@ public final class SheetView {
     figures.update(record);
     known = new LinkedHashMap<>(graph().figures());
     heads.clear();
-    heads.putAll(ClauseHead.of(record, graph(), known.values()));
+    charts.clear();
+    Set<String> all = record.cells().stream().map(Cell::id).collect(Collectors.toSet());
+    heads.putAll(
+        ClauseHead.of(
+            all,
+            record,
+            graph(),
+            known.values(),
+            cell -> charts.board(cell, true, record, graph())));
     saved = Optional.empty();
     edited = false;
     compareWithSaved();
@@ -245,6 +255,28 @@ public final class SheetView {
     return message.put("canUndo", canUndo).put("canRedo", canRedo);
   }
 
+  /** Whether charts are to be drawn anew. */
+  public boolean isBehindWithCharts() {
+    return charts.isBehind();
+  }
+
+  /**
+   * Draws the charts whose values have changed: a message of type "charts" with the heads of their
+   * clauses.
+   *
+   * @param between called over and over; may throw to leave the rest for another time
+   */
+  public ObjectNode drawCharts(Runnable between) {
+    charts.draw(record, graph(), between);
+    Map<String, ClauseHead> now =
+        ClauseHead.of(
+            charts.takeDrawn(), record, graph(), known.values(), cell -> charts.last(cell.id()));
+    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "charts");
+    headsInto(message.put("revision", revision), now, Set.of());
+    message.set("summary", summary());
+    return message;
+  }
+
   /** How far a heavy calculation is, as the page shows it: {@code progress} by name. */
   public static ObjectNode progress(HeavyWork work) {
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "progress");
@@ -301,7 +333,17 @@ public final class SheetView {
    * State, worst verdict and problems of clauses that are not sent whole but read otherwise now.
    */
   private void headsInto(ObjectNode message, Set<String> clauses, Set<String> sentWhole) {
-    Map<String, ClauseHead> now = ClauseHead.of(clauses, record, graph(), known.values());
+    Map<String, ClauseHead> now =
+        ClauseHead.of(
+            clauses,
+            record,
+            graph(),
+            known.values(),
+            cell -> charts.board(cell, sentWhole.contains(cell.id()), record, graph()));
+    headsInto(message, now, sentWhole);
+  }
+
+  private void headsInto(ObjectNode message, Map<String, ClauseHead> now, Set<String> sentWhole) {
     heads.keySet().removeIf(id -> record.cell(id).isEmpty());
     ObjectNode changed = message.putObject("heads");
     now.forEach(
