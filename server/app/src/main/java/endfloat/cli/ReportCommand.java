@@ -7,21 +7,25 @@ import endfloat.http.view.PaperView;
 import endfloat.report.PaperSize;
 import endfloat.report.ReportPage;
 import endfloat.report.SheetOnPaper;
-import java.io.IOException;
+import endfloat.report.pdf.Attached;
+import endfloat.report.pdf.PdfReport;
+import endfloat.report.pdf.Stop;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code endfloat report RECORD --out FILE}: the record on paper, in one file. */
+/** {@code endfloat report RECORD [--pdf] --out FILE}: the record on paper, in one file. */
 @Command(
     name = "report",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    description = "Writes the report of a record as one HTML file that opens by itself and prints.",
+    description = {
+      "Writes the report of a record as one file that opens by itself and prints: HTML, or PDF with",
+      "the record inside as an attached file."
+    },
     footer = {"", "Exit code 1: a verdict is outside; 2: something on the sheet is in error."})
 final class ReportCommand implements Callable<Integer> {
   private final Streams streams;
@@ -36,6 +40,9 @@ final class ReportCommand implements Callable<Integer> {
       description = "The report; an older one of that name is replaced.")
   private Path out;
 
+  @Option(names = "--pdf", description = "Write PDF; else HTML.")
+  private boolean pdf;
+
   @Option(names = "--letter", description = "For Letter paper; else A4.")
   private boolean letter;
 
@@ -49,7 +56,7 @@ final class ReportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SheetOnPaper sheet = PaperView.of(RecordFile.read(record));
-    write(ReportPage.html(sheet, letter ? PaperSize.LETTER : PaperSize.A4));
+    PaperFile.write(out, record, report(sheet, letter ? PaperSize.LETTER : PaperSize.A4));
     JsonNode summary = sheet.view().path("summary");
     if (json) {
       ObjectNode printed = JsonNodeFactory.instance.objectNode().put("out", out.toString());
@@ -65,16 +72,11 @@ final class ReportCommand implements Callable<Integer> {
     return summary.path("outside").asInt() > 0 ? Exit.OUTSIDE : Exit.DONE;
   }
 
-  private void write(String html) {
-    try {
-      if (Files.exists(out) && Files.isSameFile(out, record)) {
-        throw new BadInputException(
-            out + " is the record itself.", "Give another name with --out; nothing was written.");
-      }
-      Files.writeString(out, html, StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new BadInputException(
-          out + " cannot be written: " + e.getMessage(), "See that the folder is there.");
+  private byte[] report(SheetOnPaper sheet, PaperSize paper) {
+    if (!pdf) {
+      return ReportPage.html(sheet, paper).getBytes(StandardCharsets.UTF_8);
     }
+    Attached file = new Attached(record.getFileName().toString(), RecordFile.bytes(record));
+    return PdfReport.of(sheet, paper, file, Stop.NEVER);
   }
 }

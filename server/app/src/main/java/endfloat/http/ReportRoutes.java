@@ -4,34 +4,56 @@ import endfloat.http.live.LiveDesk;
 import endfloat.http.view.PaperView;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.RecordId;
+import endfloat.record.Shelf;
 import endfloat.report.PaperSize;
 import endfloat.report.ReportPage;
+import endfloat.report.SheetOnPaper;
+import endfloat.report.pdf.Attached;
+import endfloat.report.pdf.PdfReport;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 
-/** The report of a record: as a page, or as a file to keep where the query asks for it. */
+/** The report of a record: as a page, as a file to keep where the query asks for it, as PDF. */
 final class ReportRoutes {
+  private final Shelf shelf;
   private final LiveDesk desk;
 
-  ReportRoutes(LiveDesk desk) {
+  ReportRoutes(Shelf shelf, LiveDesk desk) {
+    this.shelf = shelf;
     this.desk = desk;
   }
 
   void addTo(RoutesConfig routes) {
     routes.get("/record/{id}/report", this::report);
+    routes.get("/record/{id}/report.pdf", this::pdf);
   }
 
   private void report(Context ctx) throws IOException {
     RecordId id = new RecordId(ctx.pathParam("id"));
-    PaperSize paper = "letter".equals(ctx.queryParam("paper")) ? PaperSize.LETTER : PaperSize.A4;
-    String html = ReportPage.html(PaperView.of(saved(id)), paper);
+    SheetOnPaper sheet = PaperView.of(saved(id));
+    boolean kept = ctx.queryParam("download") != null;
+    String html =
+        kept ? ReportPage.html(sheet, paper(ctx)) : ReportPage.served(sheet, paper(ctx), id);
     // the file shows itself and does nothing, here as anywhere
     ctx.header("Content-Security-Policy", ReportPage.POLICY + "; frame-ancestors 'none'");
-    if (ctx.queryParam("download") != null) {
+    if (kept) {
       ctx.header("Content-Disposition", "attachment; filename=\"" + id.text() + ".html\"");
     }
     ctx.contentType("text/html; charset=utf-8").result(html);
+  }
+
+  private void pdf(Context ctx) throws IOException {
+    RecordId id = new RecordId(ctx.pathParam("id"));
+    InvestigationRecord record = saved(id);
+    Attached file = new Attached(id.text() + ".json", shelf.bytes(id));
+    // the sheet is let go of: edits go on while the PDF is made
+    SheetOnPaper sheet = PaperView.of(record);
+    PaperAnswer.pdf(ctx, id.text() + ".pdf", stop -> PdfReport.of(sheet, paper(ctx), file, stop));
+  }
+
+  private static PaperSize paper(Context ctx) {
+    return "letter".equals(ctx.queryParam("paper")) ? PaperSize.LETTER : PaperSize.A4;
   }
 
   /** The record as its file has it once all that was edited has been written. */

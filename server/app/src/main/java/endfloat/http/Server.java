@@ -69,7 +69,7 @@ public final class Server implements AutoCloseable {
               new Pages(frame, shelf, Catalogue.library()).addTo(config.routes);
               new PageFiles(page, WebFolder.ofModules()).addTo(config.routes);
               new RecordRoutes(shelf, desk).addTo(config.routes);
-              new ReportRoutes(desk).addTo(config.routes);
+              new ReportRoutes(shelf, desk).addTo(config.routes);
               new RerunRoutes(shelf, desk).addTo(config.routes);
               new PhotoRoutes(shelf).addTo(config.routes);
               new CompareRoutes(shelf, desk).addTo(config.routes);

@@ -34,6 +34,14 @@ final class PageLook {
         + onPaper(text("/web/css/strip.css"));
   }
 
+  /** The same for the layout that makes a PDF: it brings its own faces. */
+  static String forSheets(PaperSize paper, Strip strip) {
+    return pages(paper, strip)
+        + text("/endfloat/report/report.css")
+        + onPaper(text("/web/css/strip.css"))
+        + text("/endfloat/report/sheets.css");
+  }
+
   private static String faces() {
     StringBuilder css = new StringBuilder();
     for (String[] face : FACES) {

@@ -1,5 +1,7 @@
 package endfloat.report;
 
+import endfloat.record.RecordId;
+import endfloat.record.TitleBlock;
 import endfloat.working.typeset.XmlText;
 import java.util.HashSet;
 import java.util.Set;
@@ -22,24 +24,54 @@ public final class ReportPage {
 
   /** The report of a sheet. */
   public static String html(SheetOnPaper sheet, PaperSize paper) {
-    Strip strip = Strip.of(sheet.record());
+    return page(sheet, PageLook.css(paper, Strip.of(sheet.record())), "");
+  }
+
+  /**
+   * The same with ways onward above it, for a reader whom Endfloat serves.
+   *
+   * @param id of the record
+   */
+  public static String served(SheetOnPaper sheet, PaperSize paper, RecordId id) {
+    String ways = OnwardFromPaper.of(id, "report", paper);
+    return page(sheet, PageLook.css(paper, Strip.of(sheet.record())), ways);
+  }
+
+  /** The same markup for the layout that makes a PDF of it, which brings its own faces. */
+  public static String forSheets(SheetOnPaper sheet, PaperSize paper) {
+    return page(sheet, PageLook.forSheets(paper, Strip.of(sheet.record())), "");
+  }
+
+  private static String page(SheetOnPaper sheet, String css, String before) {
     Markup out = new Markup();
+    out.made(before);
     out.start("main", "class", "report");
     new FirstSheet(out, sheet).titleBlock();
     new ClauseParts(out, sheet).write();
     new Appendix(out, sheet).write();
     String body = resolved(out.end().finished());
+    TitleBlock block = sheet.record().titleBlock();
+    Strip strip = Strip.of(sheet.record());
     return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n<head>\n"
         + "<meta charset=\"utf-8\"/>\n"
         + "<meta http-equiv=\"Content-Security-Policy\" content=\""
         + POLICY
         + "\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>"
         + XmlText.escaped("Report " + strip.named())
-        + "</title>\n<style>\n"
-        + PageLook.css(paper, strip)
+        + "</title>\n"
+        + meta("author", block.prepared())
+        + meta("description", block.subtitle().isBlank() ? strip.engine() : block.subtitle())
+        + "<style>\n"
+        + css
         + "</style>\n</head>\n<body>\n"
         + body
         + "\n</body>\n</html>\n";
+  }
+
+  private static String meta(String name, String content) {
+    return content.isBlank()
+        ? ""
+        : "<meta name=\"" + name + "\" content=\"" + XmlText.escaped(content) + "\"/>\n";
   }
 
   /** A link that leads nowhere on paper stands as plain text. */

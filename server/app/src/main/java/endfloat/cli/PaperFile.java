@@ -1,0 +1,23 @@
+package endfloat.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Writes what is made of a record; the record itself is never written over. */
+final class PaperFile {
+  private PaperFile() {}
+
+  static void write(Path out, Path record, byte[] content) {
+    try {
+      if (Files.exists(out) && Files.isSameFile(out, record)) {
+        throw new BadInputException(
+            out + " is the record itself.", "Give another name with --out; nothing was written.");
+      }
+      Files.write(out, content);
+    } catch (IOException e) {
+      throw new BadInputException(
+          out + " cannot be written: " + e.getMessage(), "See that the folder is there.");
+    }
+  }
+}
