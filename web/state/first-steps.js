@@ -6,7 +6,7 @@ import { isNotWithin } from "./figures.js";
  * @type {readonly {at: (cell: any) => boolean, last?: boolean, text: string, lead: string, ends: string, done?: string}[]}
  */
 export const STEPS = [
-  { at: (cell) => cell.kind === "note", text: "The blue figures in this text are no typing: each is taken from a line further down, and that from readings. Begin with the readings.", lead: "to the readings", ends: "" },
+  { at: (cell) => cell.kind === "note", text: "The blue figures in this text were not typed: each is taken from a line further down, and that one from readings. Begin with the readings.", lead: "to the readings", ends: "" },
   { at: (cell) => cell.kind === "readings", text: "Write another figure over one of these and press Enter. What rests on it changes at once, and nothing else; Ctrl Z takes it back.", lead: "to a working", ends: "reading", done: "Taken: the figures that rest on it follow already, and say so where they stand." },
   { at: (cell) => cell.kind === "working" && (cell.lines ?? []).some((line) => line.kind === "value"), text: "Each line is one value, its formula as written by hand and with its numbers. Press a result: it shows where it comes from, back to the instrument and its calibration.", lead: "to a verdict", ends: "trace", done: "Its origin stands beside it; Esc puts that away." },
   { at: (cell) => isNotWithin(cell.worst), text: "The strip shows the value between its limits, the bar its uncertainty: within, not proven, or outside. Whose limit it is and in which condition stands with it. L leads to the next that is not within.", lead: "to the end", ends: "" },

@@ -68,7 +68,7 @@ export class FirstSteps {
     remember("first-steps", String(to));
     this.draw(true);
     this.page.go(clauseOf(sheet, to));
-    this.#note?.querySelector("button")?.focus({ preventScroll: true });
+    /** @type {HTMLElement} */ (this.#note?.querySelector(".word"))?.focus({ preventScroll: true });
     this.page.say(`First steps, ${to + 1} of ${STEPS.length}: ${STEPS[to].text}`);
   }
 
@@ -96,6 +96,6 @@ export class FirstSteps {
     this.#asked = true;
     this.draw(true);
     this.page.go(clauseOf(this.page.desk.sheet, 0));
-    this.#note?.querySelector("button")?.focus({ preventScroll: true });
+    /** @type {HTMLElement} */ (this.#note?.querySelector(".word"))?.focus({ preventScroll: true });
   }
 }

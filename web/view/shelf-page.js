@@ -2,6 +2,7 @@ import { aboutPattern, answers, changedWhen, engineOf, engines, isPattern, liste
 import { arrange, el, write } from "./dom.js";
 import { Keyboard } from "./keyboard.js";
 import { onwards } from "./onwards.js";
+import { remembered } from "./remembered.js";
 import { Says } from "./says.js";
 import { startTheme } from "./theme.js";
 import { glyph, verdictClass } from "./verdict.js";
@@ -48,6 +49,7 @@ class ShelfPage {
       this.#patterns = all.filter(isPattern);
       this.#demonstration = shelf.demonstration;
       this.#offer();
+      this.#leadIn();
       this.#draw();
       this.#drawPatterns();
     } catch (failure) {
@@ -60,6 +62,14 @@ class ShelfPage {
   #offer() {
     this.show.replaceChildren(...SHOWS.map(({ key, word }) => el("option", { value: key }, word)));
     this.engine.replaceChildren(el("option", { value: "" }, "any engine"), ...engines(this.#records).map(({ engine }) => el("option", { value: engine }, engine)));
+  }
+
+  /** A newcomer is led to the demonstration until the first steps are put away. */
+  #leadIn() {
+    /** @type {HTMLAnchorElement} */
+    const lead = document.querySelector("#first-steps");
+    lead.href = `/sheet/${encodeURIComponent(this.#demonstration)}`;
+    lead.hidden = this.#demonstration === "" || remembered("first-steps", "0") === "away";
   }
 
   #draw() {

@@ -92,10 +92,27 @@ public final class Shelf {
       if (!taken || !Files.isRegularFile(from) || Files.exists(folder.resolve(name))) {
         continue;
       }
+      if (name.endsWith(".json")) {
+        copyPhotographs(source, name.substring(0, name.length() - ".json".length()) + ".files");
+        copied++;
+      }
       files.replace(folder.resolve(name), files.read(from).orElseThrow());
-      copied += name.endsWith(".json") ? 1 : 0;
     }
     return copied;
+  }
+
+  /** What stands beside a record in its own folder. */
+  private void copyPhotographs(Path source, String name) throws IOException {
+    if (!Files.isDirectory(source.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    files.createFolder(folder.resolve(name));
+    for (String photograph : files.list(source.resolve(name))) {
+      Path from = source.resolve(name).resolve(photograph);
+      if (Files.isRegularFile(from, LinkOption.NOFOLLOW_LINKS)) {
+        files.replace(folder.resolve(name).resolve(photograph), files.read(from).orElseThrow());
+      }
+    }
   }
 
   private List<String> names() throws IOException {

@@ -60,8 +60,8 @@ class FirstStepsTest {
     browser.awaitText(NOTE, "5 OF 5");
     assertEquals(
         server.address("/record/w6-bevel-mesh/report"),
-        browser.find(NOTE + " a").getAttribute("href"));
-    sheet.type(Keys.ENTER);
+        browser.driver().switchTo().activeElement().getAttribute("href"));
+    sheet.type(Keys.TAB, Keys.ENTER);
     browser.await(driver -> notes() == 0);
   }
 

@@ -67,7 +67,10 @@ class ShelfTest {
     Files.write(notebooks.resolve("mesh.json"), InvestigationRecordTest.example());
     Files.writeString(notebooks.resolve("mesh.csv"), "a [mm]\n1\n");
     Shelf shelf = Shelf.open(folder);
+    Files.createDirectory(notebooks.resolve("mesh.files"));
+    Files.writeString(notebooks.resolve("mesh.files/0a.jpg"), "a photograph of it");
     assertEquals(1, shelf.seedFrom(notebooks));
+    assertEquals("a photograph of it", Files.readString(folder.resolve("mesh.files/0a.jpg")));
     Files.delete(folder.resolve("mesh.json"));
     assertEquals(0, shelf.seedFrom(notebooks), "a deleted demonstration stays deleted");
   }
