@@ -3,40 +3,13 @@ package endfloat.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import endfloat.http.RunningServer;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 
 /** What a newcomer is told on the demonstration, and how a figure of it is made. */
-class FirstStepsTest {
+class FirstStepsTest extends OnTheDemonstration {
   private static final String NOTE = ".first-step";
-
-  private Browser browser;
-  private RunningServer server;
-
-  @BeforeEach
-  void start() {
-    browser = Browser.start();
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-  }
-
-  @AfterEach
-  void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (server != null) {
-      server.close();
-    }
-  }
-
-  private SheetWindow sheet() {
-    return SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
-  }
 
   private int notes() {
     return browser.driver().findElements(By.cssSelector(NOTE)).size();

@@ -37,6 +37,8 @@ abstract class OnTheDemonstration {
   void stopServing() {
     try {
       assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
+      // another server may get the same port, and with it what the browser keeps for that
+      browser.run("try { localStorage.clear() } catch { /* a page without any */ }");
       browser.open("about:blank");
     } finally {
       server.close();

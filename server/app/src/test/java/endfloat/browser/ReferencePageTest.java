@@ -5,10 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import endfloat.catalogue.Catalogue;
-import endfloat.http.RunningServer;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -16,27 +13,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
 /** The reference in a browser: finding, reading, putting into a working. */
-class ReferencePageTest {
-  private Browser browser;
-  private RunningServer server;
-
-  @BeforeEach
-  void start() {
-    browser = Browser.start();
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-  }
-
-  @AfterEach
-  void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (server != null) {
-      server.close();
-    }
-  }
-
+class ReferencePageTest extends OnTheDemonstration {
   private void open(String path) {
     browser.open(server.address(path));
     browser.find("html[data-ready]");
@@ -124,7 +101,7 @@ class ReferencePageTest {
 
   @Test
   void fromAPadTheReferenceOpensBesideItAndReturnsToTheClause() {
-    SheetWindow sheet = SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
+    SheetWindow sheet = sheet();
     sheet.edit("c13").chord(Keys.CONTROL, Keys.END).type("\ngrown [mm] = ");
     sheet.type(Keys.F1);
     browser.awaitText(".beside .ref-list", "thermal_growth");
@@ -143,7 +120,7 @@ class ReferencePageTest {
 
   @Test
   void aCallIsCompletedWithItsArgumentsAndTheLineOfHelpFollowsTheCursor() {
-    SheetWindow sheet = SheetWindow.open(browser, server.address("/sheet/w6-bevel-mesh"));
+    SheetWindow sheet = sheet();
     sheet.edit("c13").chord(Keys.CONTROL, Keys.END).type("\ngrown [mm] = thermal_gro");
     browser.awaitText(".cm-tooltip-autocomplete", "thermal_growth");
     browser.await(

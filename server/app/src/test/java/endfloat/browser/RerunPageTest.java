@@ -3,39 +3,16 @@ package endfloat.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import endfloat.http.RunningServer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.support.ui.Select;
 
 /** A record is run on another engine in the page, and both stand side by side. */
-class RerunPageTest {
+class RerunPageTest extends OnTheDemonstration {
   private static final Path READINGS = Path.of("../../notebooks/w6-bevel-mesh.second-engine.csv");
-  private Browser browser;
-  private RunningServer server;
-
-  @BeforeEach
-  void start() {
-    browser = Browser.start();
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
-    browser.open(server.link());
-  }
-
-  @AfterEach
-  void stop() {
-    try {
-      assertEquals(List.of(), browser.complaints(), "errors and violations of the content policy");
-    } finally {
-      browser.close();
-      server.close();
-    }
-  }
 
   private void choose(Path file) {
     browser
