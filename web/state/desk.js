@@ -66,6 +66,16 @@ export class Desk {
     return this.#edit({ op: "put", cell, at, value, seen: seen ?? this.cell(cell)?.revision });
   }
 
+  /**
+   * Takes rows of a table out and puts others in their place, as one step.
+   * @param {string} cell
+   * @param {{from: number, remove: number, insert: readonly (readonly string[])[]}} value from 0
+   * @param {number} [seen] revision of the rows that it was made upon
+   */
+  rows(cell, value, seen) {
+    return this.#edit({ op: "rows", cell, at: "/rows", value, seen: seen ?? this.cell(cell)?.revision });
+  }
+
   /** Writes a value into title block, settings, instruments or parts. @param {string} at @param {any} value */
   set(at, value) {
     return this.#edit({ op: "set", at, value, seen: this.sheet?.revision });

@@ -10,7 +10,7 @@ export function answerOf(figure) {
   if (figure.state === "error") return { shown: undefined, of: "", limits: [], none: "no result" };
   if (figure.state === "waiting") return { shown: undefined, of: "", limits: [], none: "waiting" };
   const elements = figure.elements ?? [];
-  if (elements.length === 0) {
+  if (elements.length === 0 && !figure.count) {
     return { shown: figure, of: "", limits: figure.limits ?? [], none: figure.state === "working" ? ["working", figure.progress].filter(Boolean).join(", ") : "" };
   }
   const worst = elements[figure.worstElement ?? -1];
@@ -19,13 +19,13 @@ export function answerOf(figure) {
     return { shown, of: worst.field ? worst.field.replaceAll("_", " ") : labelsOf(worst.labels), limits: worst.limits ?? figure.limits ?? [], none: "" };
   }
   if (figure.value) return { shown: figure, of: "", limits: figure.limits ?? [], none: "" };
-  return { shown: { value: `${elements.length} values`, kind: "text", state: figure.state }, of: "", limits: [], none: "" };
+  return { shown: { value: `${figure.count ?? elements.length} values`, kind: "text", state: figure.state }, of: "", limits: [], none: "" };
 }
 
 /** Labels of a station as one reads them: "cylinder 3, top". @param {Record<string, string> | undefined} labels */
 export function labelsOf(labels) {
   return Object.entries(labels ?? {})
-    .map(([axis, label]) => (/^[\d.]+$/.test(String(label)) ? `${axis} ${label}` : String(label)))
+    .map(([axis, label]) => (/^[\d.]+$/.test(String(label)) ? `${axis.replace(/^.*\./, "")} ${label}` : String(label)))
     .join(", ");
 }
 

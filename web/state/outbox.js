@@ -1,7 +1,7 @@
 /**
  * @typedef {object} Edit
  * @property {string} id
- * @property {"put"|"add"|"move"|"delete"|"set"|"rename"|"undo"|"redo"} op
+ * @property {"put"|"add"|"move"|"delete"|"set"|"rows"|"rename"|"undo"|"redo"} op
  * @property {string} [cell]
  * @property {string} [at] JSON pointer
  * @property {any} [value]

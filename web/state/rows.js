@@ -31,6 +31,8 @@ export class Rows {
   total = 0;
   /** rows that pass what is kept */
   passing = 0;
+  /** revision of the clause that they were given for @type {number | undefined} */
+  revision;
   /** why the lines cannot be had, as the server says it */
   problem = null;
 
@@ -89,6 +91,7 @@ export class Rows {
       this.arrived();
       return;
     }
+    this.revision = answer.revision;
     this.total = answer.total;
     this.passing = answer.passing ?? answer.total;
     this.#pages.set(page, answer.lines ?? []);

@@ -38,6 +38,7 @@
  * @property {string} worst worst verdict
  * @property {any} [board] what the rows come to, of a clause of fits or causes
  * @property {{svg: string, description: string, heads: string[], rows: string[][], notes?: string[], problem?: any}} [chart] the picture of a chart, what it says, its numbers
+ * @property {{rows: number, missing: number, columns: {head: string, missing: number, judged?: boolean, figure?: string}[]}} [table] of a table: its rows as far as they are not sent
  * @property {CellView[]} [cells] of a section
  *
  * @typedef {object} LimitView
@@ -78,6 +79,8 @@
  * @property {LimitView[]} [limits]
  * @property {ElementView[]} [elements]
  * @property {number} [worstElement] index into elements
+ * @property {number} [count] elements, where not all are sent
+ * @property {Record<string, number>} [counts] of verdicts, where not all elements are sent
  * @property {Problem} [error]
  * @property {{name: string, cell: string, line?: number}[]} [waitingOn]
  * @property {Problem[]} [hints]

@@ -4,6 +4,7 @@ import { blockOf, pasted, storedIndex, textOf } from "../state/block.js";
 import { entered, led } from "../state/cursor.js";
 import { PAGE, Rows } from "../state/rows.js";
 import { inView, topFor } from "../state/scroll.js";
+import { both, captionOf, columnsOf, conditionOf, inForce, sortedBy } from "../state/table.js";
 
 const columns = [{ head: "hours" }, { head: "lash" }, { head: "rate", formula: "wear.lash / wear.hours" }, { head: "batch" }];
 
@@ -144,4 +145,41 @@ test("of very many pages only those near the view are kept", async () => {
   assert.equal(rows.line(0), undefined);
   assert.ok(rows.line(99 * PAGE));
   assert.equal(asked.length, 100);
+});
+
+const fleet = {
+  columns: [{ head: "hours", kind: "number", unit: "h" }, { head: "batch", kind: "text" }, { head: "rate", formula: "fleet.lash / fleet.hours" }],
+  view: { sort: ["hours down"] },
+  from: { file: "fleet.csv", date: "2026-11-02" },
+};
+
+test("the caption counts rows and what is missing, and says whence they come", () => {
+  const table = { rows: 12345, missing: 3, columns: [{ missing: 1 }, { missing: 2 }, {}] };
+  assert.equal(captionOf(fleet, table), "12\u202f345 rows, 3 columns; 3 values missing (1 in hours, 2 in batch). From fleet.csv, read 2026-11-02.");
+  assert.equal(captionOf({ columns: [{ head: "a" }] }, { rows: 1 }), "1 row, 1 column; none missing.");
+});
+
+test("a column knows its order, its gaps and whether it is worked out", () => {
+  const columns = columnsOf(fleet, { columns: [{ missing: 1 }, {}, {}] });
+  assert.deepEqual(columns.map((one) => [one.sorted, one.missing, one.kind, one.formula !== ""]), [["falling", 1, "number", false], ["", 0, "text", false], ["", 0, "number", true]]);
+});
+
+test("the column wished for last is sorted by first", () => {
+  assert.deepEqual(sortedBy(["hours down"], "batch", "rising"), ["batch", "hours down"]);
+  assert.deepEqual(sortedBy(["batch", "hours down"], "hours", "rising"), ["hours", "batch"]);
+  assert.deepEqual(sortedBy(["batch"], "batch", ""), []);
+});
+
+test("what is in force is said in words", () => {
+  assert.equal(inForce({ sort: ["hours down", "batch"], filter: "hours > 400 h", group: ["batch"] }, 14, 96), "sorted by hours falling, then batch rising; 14 of 96 rows, those where hours > 400 h; grouped by batch");
+  assert.equal(inForce(undefined, 3, 3), "");
+});
+
+test("a condition is written in the working language, a bare number in the unit of its column", () => {
+  assert.equal(conditionOf(fleet.columns[0], "at least", "400"), "hours >= 400 h");
+  assert.equal(conditionOf(fleet.columns[0], "less than", "2 d"), "hours < 2 d");
+  assert.equal(conditionOf(fleet.columns[1], "is", "B2"), 'batch = "B2"');
+  assert.equal(conditionOf({ head: "failed", kind: "truth" }, "is no", ""), "not failed");
+  assert.equal(both("a > 1 or b", "c"), "(a > 1 or b) and c");
+  assert.equal(both("", "c"), "c");
 });

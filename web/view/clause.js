@@ -10,10 +10,11 @@ import { CarriedBody, NoteBody } from "./note.js";
 import { PhotoBody } from "./photo.js";
 import { ReadingsBody } from "./readings.js";
 import { Remarks } from "./remarks.js";
+import { TableBody } from "./table.js";
 import { WorkingBody } from "./working.js";
 
-const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody, photo: PhotoBody, chart: ChartBody };
-const ADDS = ["note", "working", "readings", "fits", "chart", "findings", "causes", "caution", "approval", "photo", "section"];
+const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody, photo: PhotoBody, chart: ChartBody, table: TableBody };
+const ADDS = ["note", "working", "readings", "fits", "table", "chart", "findings", "causes", "caution", "approval", "photo", "section"];
 
 /** One clause of the sheet: number, title, content, margin. A section is a clause without content. */
 export class Clause {

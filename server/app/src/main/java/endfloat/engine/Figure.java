@@ -94,22 +94,33 @@ public record Figure(
   private static final Comparator<Judgement> WORST_FIRST =
       Comparator.comparing(Judgement::verdict).thenComparing(Judgement::probability);
 
-  /** The element judged worst, of equals the one least likely to conform. */
+  /**
+   * The element judged worst, of equals the one least likely to conform, of those the one furthest
+   * beyond its limit.
+   */
   public Optional<Element> worstElement() {
-    if (elements instanceof SeriesElements many) {
-      return judgements.stream().min(WORST_FIRST).map(many::of);
-    }
     Element worst = null;
     Judgement least = null;
     for (Element element : elements) {
       for (Judgement judgement : element.judgements()) {
-        if (least == null || WORST_FIRST.compare(judgement, least) < 0) {
+        int order = least == null ? -1 : WORST_FIRST.compare(judgement, least);
+        if (order < 0 || order == 0 && beyond(element, judgement) > beyond(worst, least)) {
           worst = element;
           least = judgement;
         }
       }
     }
     return Optional.ofNullable(worst);
+  }
+
+  /** How far it lies beyond the nearer limit; negative within [SI]. */
+  private static double beyond(Element element, Judgement judgement) {
+    if (!(element.value() instanceof Value.Scalar scalar)) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    double below = judgement.low() - scalar.si();
+    double above = scalar.si() - judgement.high();
+    return Double.isNaN(below) ? above : Double.isNaN(above) ? below : Math.max(below, above);
   }
 
   /** The number [SI] of a single value that is fresh. */

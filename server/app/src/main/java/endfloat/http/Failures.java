@@ -3,6 +3,7 @@ package endfloat.http;
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.http.view.RefusedOrderException;
 import endfloat.record.RecordException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -32,6 +33,8 @@ final class Failures {
     routes.exception(
         RequestRefusedException.class,
         (e, ctx) -> answer(ctx, e.status(), e.getMessage(), e.wayOut()));
+    routes.exception(
+        RefusedOrderException.class, (e, ctx) -> answer(ctx, 422, e.getMessage(), e.wayOut()));
     routes.exception(
         JacksonException.class,
         (e, ctx) ->

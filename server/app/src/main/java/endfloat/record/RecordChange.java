@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
@@ -56,6 +57,14 @@ public final class RecordChange {
           "a section cannot become another kind of clause, nor the other way round",
           "add a new clause and move or copy what it should hold");
     }
+    if (cell.kind().equals("table") && first.equals("columns")) {
+      Optional<ArrayNode> rows =
+          RowsOfColumns.after(
+              changed.path("rows"), cell.source().path("columns"), changed.path("columns"));
+      if (rows.isPresent()) {
+        return columns(record, cell, withRows(changed, rows.get()));
+      }
+    }
     ObjectNode tree = withCell(record, cell, any -> changed);
     check(record, cell.id(), cell.kind().equals("table") ? touchedRow(changed, put) : changed);
     return new Applied(
@@ -66,6 +75,25 @@ public final class RecordChange {
         false,
         Set.of(),
         put.touched());
+  }
+
+  /** Columns with which the texts of every row move. */
+  private static Applied columns(InvestigationRecord record, Cell cell, ObjectNode changed) {
+    check(record, cell.id(), changed);
+    JsonNode rows = cell.source().path("rows");
+    Change back =
+        Change.together(
+            List.of(
+                Change.put(cell.id(), "/columns", cell.source().get("columns")),
+                Change.rows(cell.id(), 0, rows.size(), (ArrayNode) rows)));
+    return new Applied(
+        new InvestigationRecord(withCell(record, cell, any -> changed)),
+        back,
+        Set.of(cell.id()),
+        Set.of(),
+        false,
+        Set.of(),
+        "/columns");
   }
 
   /**
@@ -202,7 +230,8 @@ public final class RecordChange {
     for (Change part : change.parts()) {
       Applied one = part.op() == Change.Op.ROWS ? rows(now, part) : put(now, part);
       now = one.record();
-      back.add(0, one.back());
+      // a change of columns is taken back by several
+      back.addAll(0, one.back().parts());
       cells.addAll(one.cells());
     }
     if (cells.isEmpty()) {

@@ -174,6 +174,25 @@ class RecordChangeTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
+      nullValues = "null",
+      value = {
+        "/columns/0|null|[[\"B2\"],[\"B1\"],[\"\"]]",
+        "/columns/0/formula|\"fleet.x\"|[[\"B2\"],[\"B1\"],[\"\"]]",
+        "/columns/0/head|\"age\"|[[\"412\",\"B2\"],[\"388\",\"B1\"],[\"431\",\"\"]]",
+        "/columns/-|{\"head\":\"n\"}|[[\"412\",\"B2\",\"\"],[\"388\",\"B1\",\"\"],[\"431\",\"\",\"\"]]",
+        "/columns|[{\"head\":\"batch\"},{\"head\":\"hours\"}]|[[\"B2\",\"412\"],[\"B1\",\"388\"],[\"\",\"431\"]]"
+      })
+  void valuesStayUnderTheirHeadsWhateverBecomesOfTheColumns(String at, String value, String rows) {
+    InvestigationRecord before = withTable();
+    Change change = Change.put("fleet", at, value == null ? null : json(value));
+    Applied applied = RecordChange.apply(before, change);
+    assertEquals(json(rows), rowsOf(applied.record()));
+    assertEquals(before, RecordChange.apply(applied.record(), applied.back()).record());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
       value = {
         "fleet|2|2|there are no rows 3 to 4 in this table",
         "fleet|-1|1|there are no rows 0 to 0 in this table",

@@ -116,6 +116,13 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
     turn.run(() -> sheet.apply(edit), answer -> page.send(answered(answer)));
   }
 
+  /** Makes an edit that did not come over the line of a page, and tells all pages what changed. */
+  public Answer edit(Edit edit) {
+    Answer[] made = new Answer[1];
+    turn.run(() -> sheet.apply(edit), answer -> made[0] = answer);
+    return made[0];
+  }
+
   /** Undo and redo have no place of their own: they take back whatever was last. */
   void step(Page page, String id, Change change) {
     edit(page, new Edit(id, "", page.id(), "", Long.MAX_VALUE, change));
@@ -142,7 +149,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   }
 
   /** Answers a question about the sheet as it is now. */
-  ObjectNode ask(Function<SheetView, ObjectNode> question) {
+  public <T> T ask(Function<SheetView, T> question) {
     chartWork.giveWay();
     synchronized (this) {
       chartWork.hasGivenWay();

@@ -39,7 +39,8 @@ final class CellViews implements NoteMarkup.References {
     ObjectNode view = JsonNodeFactory.instance.objectNode();
     view.put("id", cell.id()).put("number", cell.number()).put("kind", cell.kind());
     view.put("title", cell.title()).put("revision", revision);
-    view.set("source", source(cell));
+    boolean table = cell.kind().equals("table");
+    view.set("source", table ? TableHead.source(cell) : source(cell));
     switch (cell.kind()) {
       case "note", "caution" -> view.put("html", NoteMarkup.html(cell.text(), this));
       case "working" -> {

@@ -27,8 +27,9 @@ import java.util.function.Function;
  * @param state fresh, error, waiting or working
  * @param worst the worst verdict of its figures and of the limits it sets; empty for none
  * @param problems of its lines, readings or fields
- * @param board what its rows come to, of a clause of fits or of causes; the picture of a chart
- * @param chart whether it is a chart
+ * @param board what its rows come to, of a clause of fits or of causes; the picture of a chart; of
+ *     a table its heads and counts
+ * @param boardName under which the page gets it: board, chart or table
  * @param restsOn names with which a chart may change
  */
 record ClauseHead(
@@ -36,7 +37,7 @@ record ClauseHead(
     String worst,
     List<ClauseProblem> problems,
     Optional<ObjectNode> board,
-    boolean chart,
+    String boardName,
     Set<String> restsOn) {
 
   /**
@@ -79,10 +80,14 @@ record ClauseHead(
               verdict == null ? "" : verdict.word(),
               List.copyOf(problems),
               board.view(),
-              cell.kind().equals("chart"),
+              boardName(cell.kind()),
               board.restsOn()));
     }
     return heads;
+  }
+
+  private static String boardName(String kind) {
+    return kind.equals("chart") || kind.equals("table") ? kind : "board";
   }
 
   private static Verdict worse(Verdict a, Verdict b) {
@@ -115,7 +120,7 @@ record ClauseHead(
     view.put("state", state).put("worst", worst);
     ArrayNode list = view.putArray("problems");
     problems.forEach(problem -> list.add(ProblemViews.view(problem)));
-    board.ifPresent(found -> view.set(chart ? "chart" : "board", found));
+    board.ifPresent(found -> view.set(boardName, found));
   }
 
   ObjectNode view() {

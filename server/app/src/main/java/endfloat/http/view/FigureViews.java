@@ -15,14 +15,19 @@ import endfloat.units.Unit;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
 import endfloat.working.typeset.Typeset;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Figures as the page shows them. */
 final class FigureViews {
   /** Strips of all stations are drawn up to here; beyond, only that of the worst. */
   private static final int MOST_STRIPS = 12;
+
+  /** Of a series of more values only the worst is sent, and how many there are. */
+  private static final int MOST_ELEMENTS = 200;
 
   private final GraphSettings settings;
   private final PlacedLines lines;
@@ -81,6 +86,9 @@ final class FigureViews {
   }
 
   private Optional<String> text(Figure figure, Value value) {
+    if (value instanceof Value.Series && figure.elements().size() > MOST_ELEMENTS) {
+      return Optional.of(figure.elements().size() + " values");
+    }
     if (value instanceof Value.Series series && !figure.elements().isEmpty()) {
       return Optional.of(withUnit(inOnePlace(figure, series)));
     }
@@ -126,6 +134,10 @@ final class FigureViews {
               figure.si(), figure.standardUncertainty(), FigureUnit.of(figure, settings), shown);
       limits(figure.name(), figure.judgements(), judged, true, view);
     } else if (value instanceof Value.Series || value instanceof Value.Fields) {
+      if (figure.elements().size() > MOST_ELEMENTS) {
+        worstOnly(figure, view);
+        return;
+      }
       elements(figure, view);
       if (value instanceof Value.Series series) {
         shown(inOnePlace(figure, series), view);
@@ -165,6 +177,29 @@ final class FigureViews {
       }
       list.add(element(figure, element, all || element == worst));
       index++;
+    }
+  }
+
+  /** A long series: its worst element, how many there are, and how many have which verdict. */
+  private void worstOnly(Figure figure, ObjectNode view) {
+    ArrayNode list = view.putArray("elements");
+    int count = figure.elements().size();
+    view.put("count", count).put("value", count + " values");
+    Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
+    figure
+        .elements()
+        .forEach(
+            one -> one.verdict().ifPresent(verdict -> verdicts.merge(verdict, 1, Integer::sum)));
+    figure
+        .worstElement()
+        .ifPresent(
+            worst -> {
+              view.put("worstElement", 0);
+              list.add(element(figure, worst, true));
+            });
+    if (!verdicts.isEmpty()) {
+      ObjectNode counts = view.putObject("counts");
+      verdicts.forEach((verdict, many) -> counts.put(verdict.word(), many));
     }
   }
 

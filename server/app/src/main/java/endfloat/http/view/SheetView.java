@@ -13,6 +13,7 @@ import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
+import endfloat.record.TableClause;
 import endfloat.review.Results;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.Snapshot;
@@ -51,6 +52,7 @@ public final class SheetView {
   private Optional<SavedFigures> saved = Optional.empty();
 
   private boolean edited;
+  private Object state = new Object();
 
   /**
    * @param now the sheet as it was opened
@@ -61,6 +63,7 @@ public final class SheetView {
 
   /** Takes another record in place of this one. */
   public void replace(Snapshot now) {
+    state = new Object();
     record = now.record();
     revision = now.revision();
     base = now.base();
@@ -128,6 +131,11 @@ public final class SheetView {
   /** The revision that the view shows. */
   public long revision() {
     return revision;
+  }
+
+  /** Another object whenever anything of the sheet may be another thing than before. */
+  public Object state() {
+    return state;
   }
 
   /** The record that the view shows. */
@@ -288,6 +296,7 @@ public final class SheetView {
 
   /** Takes up what became of these figures. */
   private void take(Set<String> names) {
+    state = new Object();
     boolean others = false;
     for (String name : names) {
       Figure now = graph().figure(name).orElse(null);
@@ -365,6 +374,31 @@ public final class SheetView {
 
   private ObjectNode cell(CellViews cells, Cell cell) {
     return cells.view(cell, revisions.getOrDefault(cell.id(), base));
+  }
+
+  /**
+   * The rows of a table as they stand now; empty where no clause of that id is one.
+   *
+   * @param filter condition of the language on the rows that are kept; empty for all
+   * @throws RefusedOrderException if the condition cannot be understood
+   */
+  public Optional<TableRows> rows(String id, String filter) {
+    return record
+        .cell(id)
+        .filter(cell -> cell.kind().equals("table"))
+        .map(
+            cell -> {
+              TableClause table = cell.table();
+              return new TableRows(
+                  table,
+                  revisions.getOrDefault(id, base),
+                  table.columns().stream()
+                      .map(column -> graph().figure(table.name() + "." + column.head()))
+                      .toList(),
+                  graph().problems(id),
+                  KeptRows.where(graph(), table, filter),
+                  settings());
+            });
   }
 
   /** The figures that are saved with the record. */

@@ -1,0 +1,166 @@
+package endfloat.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Tables of a sheet over HTTP and the line of a page. Figures by hand. */
+class TableRoutesTest {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+  private static final String TABLE = "/api/records/fleet/tables/t1";
+
+  /** Lash 18 thou and 16 thou are past 15; one is missing. */
+  private static final String RECORD =
+      """
+      {'format':'endfloat-record','version':1,'title_block':{'title':'Fleet'},'cells':[
+       {'id':'t1','kind':'table','title':'Wear','name':'wear',
+        'columns':[{'head':'serial','kind':'text'},{'head':'lash','kind':'number','unit':'thou'},
+         {'head':'hours','kind':'number','unit':'h'},{'head':'batch','kind':'text'},
+         {'head':'rate','kind':'number','unit':'thou/h','formula':'wear.lash / wear.hours'}],
+        'rows':[['W6-2','12','400','B1'],['W6-10','18','900','B2'],['W6-9','','650','B1'],['W6-1','16','500','B2']],
+        'limits':['limit wear.lash: at most 15 thou']},
+       {'id':'w1','kind':'working','text':'worst [thou] = max(wear.lash)'}]}
+      """;
+
+  private static RunningServer server;
+
+  @BeforeAll
+  static void start() {
+    server = RunningServer.start();
+  }
+
+  @AfterAll
+  static void stop() {
+    server.close();
+  }
+
+  private static void shelve(String id) throws IOException {
+    Files.writeString(server.shelf().resolve(id + ".json"), RECORD.replace('\'', '"'));
+  }
+
+  private static JsonNode json(HttpResponse<String> answer) throws IOException {
+    return MAPPER.readTree(answer.body());
+  }
+
+  private static JsonNode rows(String query) throws IOException {
+    shelve("fleet");
+    return json(server.get(TABLE + query));
+  }
+
+  private static String text(String value) {
+    return URLEncoder.encode(value, StandardCharsets.UTF_8);
+  }
+
+  private static List<String> first(JsonNode answer) {
+    List<String> texts = new ArrayList<>();
+    answer.path("lines").forEach(line -> texts.add(line.path("cells").path(0).asText()));
+    return texts;
+  }
+
+  @Test
+  void theSheetCarriesHeadsAndCountsAndNoRows() throws IOException {
+    shelve("fleet");
+    JsonNode sheet = json(server.get("/api/records/fleet/sheet"));
+    JsonNode table = sheet.path("cells").path(0);
+    assertFalse(table.path("source").has("rows"), table::toString);
+    assertEquals(4, table.path("table").path("rows").asInt());
+    assertEquals(
+        2, table.path("table").path("missing").asInt(), "a lash, and the rate of that row");
+    assertEquals("outside", table.path("worst").asText());
+    JsonNode lash = sheet.path("figures").path("wear.lash");
+    JsonNode worst = lash.path("elements").path(lash.path("worstElement").asInt());
+    assertEquals("2", worst.path("labels").path("wear.row").asText(), "18 thou, not the 16 behind");
+  }
+
+  @Test
+  void rowsComeAsTypedWithWhatIsWorkedOutAndTheVerdictOfEach() throws IOException {
+    JsonNode answer = rows("?from=1&count=2");
+    assertEquals(4, answer.path("total").asInt());
+    JsonNode line = answer.path("lines").path(0);
+    assertEquals(2, line.path("row").asInt());
+    assertEquals("[\"W6-10\",\"18\",\"900\",\"B2\",\"0.02\"]", line.path("cells").toString());
+    assertEquals("outside", line.path("verdict").asText());
+    assertEquals("outside", line.path("verdicts").path("lash").asText());
+    assertEquals(
+        "[\"W6-9\",\"\",\"650\",\"B1\",\"\"]",
+        answer.path("lines").path(1).path("cells").toString());
+    assertFalse(answer.path("lines").path(1).has("verdict"));
+  }
+
+  @Test
+  void rowsArePutInOrderChosenAndGrouped() throws IOException {
+    assertEquals(List.of("W6-1", "W6-10", "W6-2", "W6-9"), first(rows("?sort=serial")));
+    assertEquals(
+        List.of("W6-10", "W6-1", "W6-2", "W6-9"), first(rows("?sort=" + text("lash down"))));
+    JsonNode kept = rows("?filter=" + text("lash > 12 thou and batch = \"B2\""));
+    assertEquals(List.of("W6-10", "W6-1"), first(kept));
+    assertEquals(2, kept.path("passing").asInt());
+    JsonNode groups = rows("?group=batch&sort=hours");
+    assertEquals(6, groups.path("total").asInt(), "four rows and two heads");
+    JsonNode head = groups.path("lines").path(0);
+    assertEquals("B1", head.path("group").asText());
+    assertEquals(2, head.path("count").asInt());
+    // (400 h + 650 h) / 2, and of lash the one that is there
+    assertEquals(
+        "[\"\",\"mean 12\",\"mean 525\",\"B1\",\"mean 0.03\"]", head.path("cells").toString());
+  }
+
+  @Test
+  void aConditionThatMeansNothingIsRefusedInWords() throws IOException {
+    shelve("fleet");
+    HttpResponse<String> unknown = server.get(TABLE + "?filter=" + text("lahs > 3 thou"));
+    assertEquals(422, unknown.statusCode());
+    assertTrue(json(unknown).path("message").asText().contains("lahs"), unknown.body());
+    HttpResponse<String> single = server.get(TABLE + "?filter=" + text("worst > 3 thou"));
+    assertEquals("This is true or false of no single row.", json(single).path("message").asText());
+    assertEquals(422, server.get(TABLE + "?sort=nothing").statusCode());
+    assertEquals(404, server.get("/api/records/fleet/tables/w1").statusCode());
+    assertEquals(400, server.get(TABLE + "?from=x").statusCode());
+  }
+
+  @Test
+  void aTableIsGivenOutAsCsvInTheOrderShown() throws IOException {
+    shelve("fleet");
+    HttpResponse<String> file = server.get(TABLE + ".csv?sort=serial");
+    assertEquals(
+        "serial,lash [thou],hours [h],batch,rate [thou/h]\r\n"
+            + "W6-1,16,500,B2,0.032\r\nW6-10,18,900,B2,0.02\r\nW6-2,12,400,B1,0.03\r\nW6-9,,650,B1,\r\n",
+        file.body());
+    assertTrue(file.headers().firstValue("Content-Type").orElse("").startsWith("text/csv"));
+  }
+
+  @Test
+  void rowsPastedAreOneStepOfUndoAndReachEveryFigure() throws IOException {
+    shelve("pasted");
+    try (LivePage page = LivePage.open(server, "pasted")) {
+      page.await("sheet");
+      page.edit(
+          "e1",
+          "'op':'rows','cell':'t1','at':'/rows','value':{'from':3,'remove':1,'insert':"
+              + "[['W6-1','21','500','B2'],['W6-4','9','100','B3']]}");
+      // 21 thou on a metric sheet
+      JsonNode changed = page.await("changed");
+      assertEquals("0.5334", changed.path("figures").path("worst").path("value").asText());
+      JsonNode table = changed.path("cells").path(0);
+      assertEquals(5, table.path("table").path("rows").asInt(), changed::toString);
+      assertFalse(table.path("source").has("rows"));
+      page.say("{'type':'undo'}");
+      JsonNode back = page.await("changed");
+      assertEquals("0.4572", back.path("figures").path("worst").path("value").asText());
+      assertEquals(4, back.path("cells").path(0).path("table").path("rows").asInt());
+    }
+  }
+}

@@ -1,0 +1,59 @@
+import { append, listWords } from "./entry.js";
+
+/** @type {[string, string][]} */
+const KINDS = [["number", "number"], ["text", "text"], ["date", "date"], ["truth", "yes or no"]];
+
+/** A column before anything is entered in it. @param {readonly any[]} columns */
+function blankColumn(columns) {
+  return { head: `column_${columns.length + 1}`, kind: "number", unit: "", note: "" };
+}
+
+/** Fields of a table: its name, its columns, its limits. @param {import("./clause.js").Clause} clause */
+export function tableGroups(clause) {
+  const { source } = clause.cell;
+  const columns = source.columns ?? [];
+  const limits = source.limits ?? [];
+  return [
+    { legend: "Table", fields: [{ at: "/name", caption: "Name in the language, as in wear", look: "long" }] },
+    ...columns.map((column, index) => {
+      const at = `/columns/${index}`;
+      return {
+        legend: column.head || `Column ${index + 1}`,
+        fields: [
+          { at: `${at}/head`, caption: "Head" },
+          { at: `${at}/kind`, caption: "Kind", choices: KINDS, otherwise: "number" },
+          { at: `${at}/unit`, caption: "Unit" },
+          { at: `${at}/u`, caption: "Standard uncertainty of one value" },
+          { at: `${at}/formula`, caption: "Worked out from, such as wear.lash / wear.hours", look: "long" },
+          { at: `${at}/note`, caption: "What it is", look: "long" },
+        ],
+        words: columnWords(clause, index),
+      };
+    }),
+    ...limits.map((_, index) => ({ legend: `Limit ${index + 1}`, fields: [{ at: `/limits/${index}`, caption: 'A line such as  limit wear.lash: at most 15 thou "works drawing, sheet 3"', look: "whole" }], words: listWords(clause, "/limits", index, "limit") })),
+  ];
+}
+
+/** @param {import("./clause.js").Clause} clause @returns {[string, () => void][]} */
+export function tableMore(clause) {
+  const { source } = clause.cell;
+  return [
+    ["another column", () => append(clause, "/columns", blankColumn(clause.cell.source.columns ?? []))],
+    ["a limit on a column", () => append(clause, "/limits", `limit ${[source.name || "table", source.columns?.[0]?.head ?? "head"].join(".")}: at most `)],
+  ];
+}
+
+/**
+ * The word by which a column is taken out. Its values go with it.
+ * @param {import("./clause.js").Clause} clause
+ * @param {number} index
+ * @returns {[string, () => void][]}
+ */
+function columnWords(clause, index) {
+  const { page } = clause;
+  const away = () => {
+    page.desk.put(clause.id, `/columns/${index}`, null);
+    page.says.offer("The column is deleted with its values.", [["undo", () => page.undo()]]);
+  };
+  return [["delete this column", away]];
+}
