@@ -58,6 +58,17 @@ final class ClauseNodes {
     return clause instanceof Clause.Working working ? working.text() : "";
   }
 
+  /** The statements that can be read, each at its place. */
+  List<ValueGraph.PlacedLine> lines() {
+    List<ValueGraph.PlacedLine> lines = new ArrayList<>();
+    for (Node node : nodes) {
+      if (node instanceof LineNode line) {
+        lines.add(new ValueGraph.PlacedLine(node.offset(), line.piece().text(), line.line()));
+      }
+    }
+    return lines;
+  }
+
   void clear() {
     nodes.forEach(wiring::remove);
     nodes = List.of();

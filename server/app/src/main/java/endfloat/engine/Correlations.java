@@ -154,4 +154,17 @@ public final class Correlations {
     }
     return true;
   }
+
+  /** Coefficient of correlation of two single values; 0 where either is exact. */
+  double coefficient(Figure x, Figure y) {
+    double both = x.standardUncertainty() * y.standardUncertainty();
+    if (both == 0) {
+      return 0;
+    }
+    double covariance =
+        covariance(
+            ((Value.Scalar) x.value().orElseThrow()).gradient(),
+            ((Value.Scalar) y.value().orElseThrow()).gradient());
+    return Math.max(-1, Math.min(1, covariance / both));
+  }
 }

@@ -4,6 +4,7 @@ import endfloat.engine.Value.Fields;
 import endfloat.engine.Value.Scalar;
 import endfloat.engine.Value.Series;
 import endfloat.units.Unit;
+import endfloat.working.CommentedLines;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
 import java.util.ArrayDeque;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +44,17 @@ final class FigureMaker {
     }
     words = words == null ? new OwnNames(graph) : words;
     return words.said(problem);
+  }
+
+  /** The figures that some nodes give, in their order. */
+  Map<String, Figure> figures(List<Node> nodes) {
+    Map<String, Figure> figures = new LinkedHashMap<>();
+    for (Node node : nodes) {
+      if (node.giving() != null && !(node instanceof TableNode)) {
+        figures.computeIfAbsent(node.name(), n -> figure(node.giving()));
+      }
+    }
+    return figures;
   }
 
   Figure figure(Slot slot) {
@@ -311,9 +324,11 @@ final class FigureMaker {
     return all;
   }
 
-  /** All that is wrong or worth a hint with the nodes of a clause. */
-  List<ClauseProblem> problems(List<Node> nodes) {
-    List<ClauseProblem> all = found(nodes);
+  /** All that is wrong or worth a hint in a clause, in its order. */
+  List<ClauseProblem> problems(ClauseNodes clause) {
+    List<ClauseProblem> all = found(clause.nodes());
+    CommentedLines.in(clause.text(), graph.scope())
+        .forEach(p -> all.add(new ClauseProblem(clause.id(), "", p)));
     all.replaceAll(one -> new ClauseProblem(one.clause(), one.at(), said(one.problem())));
     return all;
   }

@@ -1,18 +1,13 @@
 package endfloat.engine;
 
 import endfloat.catalogue.Catalogue;
-import endfloat.record.EnteredMaterial;
 import endfloat.record.Instrument;
 import endfloat.working.Checked;
-import endfloat.working.CommentedLines;
 import endfloat.working.Kind;
 import endfloat.working.KindChecker;
 import endfloat.working.Line;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,13 +26,14 @@ public final class ValueGraph {
   private final Wiring wiring = new Wiring(changes);
   private final Evaluation evaluation = new Evaluation();
   private final ClauseList clauses = new ClauseList(wiring, changes);
-  private final Map<String, Instrument> instruments = new LinkedHashMap<>();
-  private final RankSet dirty = new RankSet();
+  private final Registers registers;
+  private final Propagation propagation = new Propagation(this, wiring, evaluation, changes);
   private GraphSource source = GraphSource.EMPTY;
 
   /** An empty graph over the calculations of a catalogue. */
   public ValueGraph(Catalogue catalogue) {
     this.checker = new KindChecker(catalogue);
+    this.registers = new Registers(clauses, wiring, evaluation, checker);
   }
 
   /** A graph of the library's calculations for a record. */
@@ -58,9 +54,7 @@ public final class ValueGraph {
   /** Takes the record as it is now. */
   public Changed update(GraphSource now) {
     changes.begin();
-    settings(now);
-    instruments(now.instruments());
-    materials(now.materials());
+    registers.update(source, now);
     clauses.update(now.clauses());
     source = now;
     settle();
@@ -151,59 +145,6 @@ public final class ValueGraph {
    */
   public record PlacedLine(int firstLine, String text, Line line) {}
 
-  private void settings(GraphSource now) {
-    GraphSettings before = source.settings();
-    boolean same = now.settings().equals(before);
-    boolean readAnew =
-        !now.settings().stage().equals(before.stage()) || !now.date().equals(source.date());
-    source =
-        new GraphSource(
-            source.clauses(), source.instruments(), source.materials(), now.settings(), now.date());
-    evaluation.settings(now.settings());
-    if (same && !readAnew) {
-      return;
-    }
-    for (Node node : clauses.nodes()) {
-      if (readAnew && node instanceof ReadingNode) {
-        node.uncheck();
-      }
-      wiring.touch(node);
-    }
-  }
-
-  private void instruments(List<Instrument> now) {
-    if (now.equals(source.instruments())) {
-      return;
-    }
-    Set<String> different = new HashSet<>(instruments.keySet());
-    Map<String, Instrument> fresh = new LinkedHashMap<>();
-    for (Instrument instrument : now) {
-      if (instrument.equals(instruments.get(instrument.id()))) {
-        different.remove(instrument.id());
-      } else {
-        different.add(instrument.id());
-      }
-      fresh.put(instrument.id(), instrument);
-    }
-    instruments.clear();
-    instruments.putAll(fresh);
-    for (Node node : clauses.nodes()) {
-      if (node instanceof ReadingNode reading
-          && reading.instruments().stream().anyMatch(different::contains)) {
-        reading.uncheck();
-        wiring.touch(reading);
-      }
-    }
-  }
-
-  /** Rare, so every line is worked out anew and not only those that name a material. */
-  private void materials(List<EnteredMaterial> now) {
-    if (!now.equals(source.materials())) {
-      evaluation.materials(new Materials(now, checker));
-      clauses.nodes().forEach(wiring::touch);
-    }
-  }
-
   /** Puts a node in the place of another and works out what that changes. */
   List<Node> exchange(Node old, Node fresh) {
     changes.begin();
@@ -213,89 +154,7 @@ public final class ValueGraph {
   }
 
   private void settle() {
-    wiring.settle(clauses::nodes, dirty);
-    propagate();
-    while (correlate()) {
-      propagate();
-    }
-    evaluation.dropWorkOf(owner -> wiring.isGiven(owner));
-  }
-
-  /** Works out what is dirty, each after what it reads; those in a circle may come up again. */
-  private void propagate() {
-    for (int at = dirty.take(); at >= 0; at = dirty.take()) {
-      Node node = wiring.order().get(at);
-      Node.Change change = node.update(this);
-      if (change != Node.Change.NONE) {
-        spread(node, change);
-      }
-      if (node.circle() != null) {
-        node.circle().members().forEach(member -> dirty.add(member.giver().rank()));
-      }
-    }
-  }
-
-  private void spread(Node node, Node.Change change) {
-    changes.add(node);
-    Slot slot = node.giving();
-    if (slot == null || change == Node.Change.WORDS) {
-      return;
-    }
-    for (Node reader : slot.readers()) {
-      pass(node, change, reader);
-    }
-    for (Node watcher : slot.watchers()) {
-      pass(node, change, watcher);
-    }
-  }
-
-  /** A solve comes before the lines of its circle and does not follow from them. */
-  private void pass(Node node, Node.Change change, Node reader) {
-    if (reader.leads(node)) {
-      return;
-    }
-    // what a solve has found out before their turn stands
-    if (change == Node.Change.KIND && !node.leads(reader)) {
-      reader.uncheck();
-    }
-    dirty.add(reader.rank());
-  }
-
-  /** Takes up the correlations; whether anything must be worked out again for them. */
-  private boolean correlate() {
-    if (wiring.correlating().isEmpty() && evaluation.correlations().isEmpty()) {
-      return false;
-    }
-    CorrelationGroups groups = CorrelationGroups.of(wiring.correlating());
-    for (CorrelateNode node : groups.changedRefusals()) {
-      changes.clause(node.clause());
-    }
-    Correlations now = groups.correlations();
-    Correlations before = evaluation.correlations();
-    if (now.pairs().equals(before.pairs())) {
-      return false;
-    }
-    evaluation.correlations(now);
-    for (Node node : wiring.order()) {
-      if (node.giving() == null
-          ? node instanceof LimitNode
-          : touches(node.value(), before) || touches(node.value(), now)) {
-        dirty.add(node.rank());
-        changes.moved(node);
-      }
-    }
-    return !dirty.isEmpty();
-  }
-
-  private static boolean touches(Value value, Correlations correlations) {
-    if (value instanceof Value.Scalar scalar) {
-      return correlations.touch(scalar.gradient());
-    }
-    if (value instanceof Value.Series series) {
-      return series.elements().stream().anyMatch(e -> touches(e, correlations));
-    }
-    return value instanceof Value.Fields fields
-        && fields.values().stream().anyMatch(e -> touches(e, correlations));
+    propagation.settle(clauses);
   }
 
   // ----- what nodes ask -----
@@ -351,7 +210,7 @@ public final class ValueGraph {
   }
 
   Instrument instrument(String id) {
-    return instruments.get(id);
+    return registers.instrument(id);
   }
 
   Evaluation evaluation() {
@@ -393,14 +252,7 @@ public final class ValueGraph {
 
   /** All figures, in the order of the record. */
   public Map<String, Figure> figures() {
-    FigureMaker maker = new FigureMaker(this);
-    Map<String, Figure> figures = new LinkedHashMap<>();
-    for (Node node : clauses.nodes()) {
-      if (node.giving() != null && !(node instanceof TableNode)) {
-        figures.computeIfAbsent(node.name(), n -> maker.figure(node.giving()));
-      }
-    }
-    return figures;
+    return new FigureMaker(this).figures(clauses.nodes());
   }
 
   /** How a value stands to what it is only compared with, such as the limits of a new part. */
@@ -413,15 +265,7 @@ public final class ValueGraph {
 
   /** The names that the line of a name reads; none where it is not given once. */
   public Set<String> reads(String name) {
-    Slot slot = wiring.existing(name);
-    if (slot == null || slot.giver() == null) {
-      return Set.of();
-    }
-    Set<String> names = new LinkedHashSet<>();
-    for (Slot read : slot.giver().reads()) {
-      names.add(read.name());
-    }
-    return names;
+    return wiring.namesReadBy(name);
   }
 
   /**
@@ -429,16 +273,7 @@ public final class ValueGraph {
    * exact.
    */
   public double correlation(Figure x, Figure y) {
-    double both = x.standardUncertainty() * y.standardUncertainty();
-    if (both == 0) {
-      return 0;
-    }
-    double covariance =
-        correlations()
-            .covariance(
-                ((Value.Scalar) x.value().orElseThrow()).gradient(),
-                ((Value.Scalar) y.value().orElseThrow()).gradient());
-    return Math.max(-1, Math.min(1, covariance / both));
+    return correlations().coefficient(x, y);
   }
 
   /** All that is wrong or worth a hint in a clause, in its order. */
@@ -447,24 +282,12 @@ public final class ValueGraph {
     if (nodes == null) {
       return List.of();
     }
-    FigureMaker maker = new FigureMaker(this);
-    List<ClauseProblem> problems = maker.problems(nodes.nodes());
-    CommentedLines.in(nodes.text(), scope())
-        .forEach(p -> problems.add(new ClauseProblem(clause, "", maker.said(p))));
-    return problems;
+    return new FigureMaker(this).problems(nodes);
   }
 
   /** The statements of a working that can be read. */
   public List<PlacedLine> lines(String clause) {
-    List<PlacedLine> lines = new ArrayList<>();
-    if (clauses.get(clause) != null) {
-      for (Node node : clauses.get(clause).nodes()) {
-        if (node instanceof LineNode line) {
-          lines.add(new PlacedLine(node.offset(), line.piece().text(), line.line()));
-        }
-      }
-    }
-    return lines;
+    return clauses.get(clause) == null ? List.of() : clauses.get(clause).lines();
   }
 
   String label(String clause) {
@@ -483,17 +306,7 @@ public final class ValueGraph {
 
   /** Names of the values whose own line names one of these. */
   public Set<String> readers(Collection<String> names) {
-    Set<String> readers = new LinkedHashSet<>();
-    for (String name : names) {
-      Slot slot = wiring.existing(name);
-      if (slot != null) {
-        for (Node reader : slot.readers()) {
-          readers.add(reader.name());
-        }
-      }
-    }
-    readers.remove("");
-    return readers;
+    return wiring.namesThatRead(names);
   }
 
   /** The kind of a name, as the language's checker sees it. */

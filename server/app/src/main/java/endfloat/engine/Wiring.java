@@ -45,6 +45,33 @@ final class Wiring {
     return slots.values();
   }
 
+  /** The names that the line of a name reads; none where it is not given once. */
+  Set<String> namesReadBy(String name) {
+    Slot slot = slots.get(name);
+    Set<String> names = new LinkedHashSet<>();
+    if (slot != null && slot.giver() != null) {
+      for (Slot read : slot.giver().reads()) {
+        names.add(read.name());
+      }
+    }
+    return names;
+  }
+
+  /** Names of the values whose own line names one of these. */
+  Set<String> namesThatRead(Collection<String> names) {
+    Set<String> readers = new LinkedHashSet<>();
+    for (String name : names) {
+      Slot slot = slots.get(name);
+      if (slot != null) {
+        for (Node reader : slot.readers()) {
+          readers.add(reader.name());
+        }
+      }
+    }
+    readers.remove("");
+    return readers;
+  }
+
   Set<CorrelateNode> correlating() {
     return correlating;
   }
