@@ -7,28 +7,17 @@ import endfloat.units.Unit;
 import endfloat.working.CommentedLines;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Makes figures of nodes: the only place that says where a line stands now. */
 final class FigureMaker {
   /** A series of no more elements is told whole at once. */
   private static final int FEW = 200;
-
-  private static final Comparator<Figure.Waiting> BY_PLACE =
-      Comparator.comparing(Figure.Waiting::label)
-          .thenComparing(Figure.Waiting::clause)
-          .thenComparing(Figure.Waiting::line)
-          .thenComparing(Figure.Waiting::name);
 
   private final ValueGraph graph;
   private OwnNames words;
@@ -81,7 +70,7 @@ final class FigureMaker {
         elements(node, value, judgements),
         judgements,
         Optional.ofNullable(said(problem(node))),
-        node.state() == Figure.State.WAITING ? waitingOn(node) : List.of(),
+        node.state() == Figure.State.WAITING ? new Waits(graph).of(node) : List.of(),
         node.hints().stream().map(h -> said(placed(node, h))).toList(),
         node instanceof DefinitionNode definition ? definition.definition().comment() : "");
   }
@@ -107,7 +96,7 @@ final class FigureMaker {
         : node.fields().inField(problem);
   }
 
-  private static Span span(Node node) {
+  static Span span(Node node) {
     return node instanceof DefinitionNode definition && node.fields() == null
         ? Places.moved(definition.line().span(), node.offset())
         : new Span(node.offset() + 1, 1, 1);
@@ -272,56 +261,6 @@ final class FigureMaker {
 
   private String place(Node node) {
     return Places.words(graph.label(node.clause()), span(node).line());
-  }
-
-  /** The lines at whose repair the wait ends. */
-  private List<Figure.Waiting> waitingOn(Node start) {
-    Set<Figure.Waiting> found = new LinkedHashSet<>();
-    if (start.problem() != null) {
-      // nothing is wrong, but a reading is still to be taken: this one, or the one of a stage
-      List<Slot> read = start instanceof ReadingNode ? List.of(start.giving()) : staged(start);
-      read.forEach(slot -> slot.givers().forEach(giver -> found.add(waiting(slot, giver))));
-      return List.copyOf(found);
-    }
-    Set<Node> seen = new HashSet<>(Set.of(start));
-    ArrayDeque<Node> next = new ArrayDeque<>(List.of(start));
-    while (!next.isEmpty()) {
-      for (Slot read : awaited(next.poll())) {
-        for (Node giver : read.givers()) {
-          boolean done = !seen.add(giver);
-          if (!done && giver.state() == Figure.State.WAITING && giver.problem() == null) {
-            next.add(giver);
-          } else if (!done) {
-            found.add(waiting(read, giver));
-          }
-        }
-      }
-    }
-    return found.stream().sorted(BY_PLACE).toList();
-  }
-
-  private Figure.Waiting waiting(Slot read, Node giver) {
-    return new Figure.Waiting(
-        read.name(), giver.clause(), graph.label(giver.clause()), span(giver).line());
-  }
-
-  private static List<Slot> staged(Node node) {
-    return Arrays.stream(node.reads()).filter(node::readsAtStages).toList();
-  }
-
-  private static List<Slot> awaited(Node node) {
-    List<Slot> all = new ArrayList<>();
-    for (Slot read : node.reads()) {
-      if (!node.isFedBy(read)) {
-        all.add(read);
-      }
-    }
-    for (Slot sought : node.seeks()) {
-      if (sought.kind() == null) {
-        all.add(sought);
-      }
-    }
-    return all;
   }
 
   /** All that is wrong or worth a hint in a clause, in its order. */

@@ -2,7 +2,6 @@ package endfloat.engine;
 
 import endfloat.engine.Value.Scalar;
 import endfloat.engine.Value.Series;
-import endfloat.record.Instrument;
 import endfloat.record.Reading;
 import endfloat.units.Size;
 import endfloat.units.Unit;
@@ -21,8 +20,7 @@ import java.util.Set;
 /** A measured quantity of the record: at each stage one value, or one a station. */
 final class ReadingNode extends Node {
   private static final String NAME = "[\\p{L}_][\\p{L}\\p{N}_]*";
-  private static final String DATE = "\\d{4}-\\d{2}-\\d{2}";
-  private static final Span WHOLE = new Span(1, 1, 1);
+  static final Span WHOLE = new Span(1, 1, 1);
 
   private final Reading reading;
   private final Set<String> namesRead;
@@ -31,7 +29,7 @@ final class ReadingNode extends Node {
   private final Map<String, Value> values = new LinkedHashMap<>();
   private Map<String, Value> valuesTold = Map.of();
   private final List<EntryProblem> problems = new ArrayList<>();
-  private final Map<String, InstrumentFigures> figures = new LinkedHashMap<>();
+  private final ReadingInstruments registered;
   private String currentStage = "";
 
   /**
@@ -41,6 +39,7 @@ final class ReadingNode extends Node {
     super(clause, place);
     this.reading = reading;
     this.temperatures = new ReadingTemperatures(reading);
+    this.registered = new ReadingInstruments(reading);
     this.namesRead = temperatures.namesRead();
   }
 
@@ -88,7 +87,7 @@ final class ReadingNode extends Node {
   void check(ValueGraph graph) {
     problems.clear();
     byStage.clear();
-    figures.clear();
+    registered.clear();
     currentStage = graph.settings().stage();
     if (!reading.name().isEmpty() && name().isEmpty()) {
       problem("/name", "\"" + reading.name() + "\" is no name.", "Use letters, digits and _.");
@@ -96,7 +95,7 @@ final class ReadingNode extends Node {
     Unit unit = readingUnit();
     List<LineProblem> hints = new ArrayList<>();
     for (String id : instruments()) {
-      register(id, unit, graph, hints);
+      registered.find(id, unit, graph, this::problem, hints);
     }
     for (int i = 0; i < reading.entries().size(); i++) {
       enter(reading.entries().get(i), "/entries/" + i, unit);
@@ -133,70 +132,6 @@ final class ReadingNode extends Node {
       problem("/unit", Refusals.sentence(e.getMessage()), Refusals.sentence(e.wayOut()));
       throw new LineFailure(problems.get(problems.size() - 1).problem());
     }
-  }
-
-  private void register(String id, Unit unit, ValueGraph graph, List<LineProblem> hints) {
-    Instrument instrument = graph.instrument(id);
-    if (instrument == null) {
-      problem(
-          "/instrument",
-          "There is no instrument " + id + " in the register.",
-          "Register it, or name another.");
-      return;
-    }
-    InstrumentFigures stated = InstrumentFigures.of(instrument, unit);
-    if (!stated.statedIn().isEmpty()) {
-      otherKind(id, stated.statedIn(), unit);
-      return;
-    }
-    for (String wrong : stated.problems()) {
-      problem(
-          "/instrument",
-          "Instrument " + id + ": " + wrong + ".",
-          "Put the instrument's entry right in the register.");
-    }
-    if (isOverdue(instrument, graph.source().date())) {
-      hints.add(
-          new LineProblem(
-              WHOLE,
-              "Instrument " + id + " was due for calibration on " + instrument.due() + ".",
-              "Have it calibrated, or say why its readings may stand.",
-              LineProblem.Severity.WARNING));
-    }
-    if (stated.problems().isEmpty() && !stated.isStated()) {
-      hints.add(hint("Instrument " + id + " has no stated uncertainty, so none is counted."));
-    }
-    figures.put(id, stated);
-  }
-
-  /** The commonest slip: a reading that nobody gave a unit. */
-  private void otherKind(String id, String statedIn, Unit unit) {
-    String which = reading.name().isEmpty() ? "This reading" : "The reading " + reading.name();
-    if (reading.unit().isBlank()) {
-      problem(
-          "/unit",
-          which + " has no unit, and its instrument " + id + " is stated in " + statedIn + ".",
-          "Give the reading its unit, such as " + statedIn + ".");
-    } else {
-      problem(
-          "/instrument",
-          which
-              + " is in "
-              + unit.print()
-              + ", and instrument "
-              + id
-              + " is stated in "
-              + statedIn
-              + ".",
-          "Name the instrument it was taken with, or put the unit of the reading right.");
-    }
-  }
-
-  /** By the date of the record, so that a record says the same whenever it is read. */
-  private static boolean isOverdue(Instrument instrument, String date) {
-    return date.matches(DATE)
-        && instrument.due().matches(DATE)
-        && date.compareTo(instrument.due()) > 0;
   }
 
   private void enter(Reading.Entry entry, String at, Unit unit) {
@@ -373,8 +308,7 @@ final class ReadingNode extends Node {
   }
 
   private Scalar measured(Taken taken, List<String> station, String stage, Frame frame) {
-    InstrumentFigures stated =
-        figures.getOrDefault(instrument(taken.first()), InstrumentFigures.NONE);
+    InstrumentFigures stated = registered.figures(instrument(taken.first()));
     String place = "reading:" + reading.name() + ":" + stage + ":" + String.join(",", station);
     ReadingGradient gradient = new ReadingGradient(place, reading.name(), stated);
     Scalar indicated = new Scalar(taken.mean(), gradient.of(taken, unit()));
