@@ -27,31 +27,23 @@ import java.util.stream.Collectors;
 final class ReadingsInto {
   private final List<String> problems;
   private final List<String> notices;
-  private final Map<String, Place> readings = new LinkedHashMap<>();
+  private final Map<String, ReadingPlace> readings = new LinkedHashMap<>();
   private final Set<String> instruments;
-
-  /** A reading of the record and the emptied one of the new tree. */
-  private record Place(Cell cell, Reading reading, ObjectNode empty) {
-    String words() {
-      return "the reading " + reading.name() + " of clause " + cell.number();
-    }
-
-    List<Map<String, String>> stations() {
-      return reading.entries().stream().map(Reading.Entry::at).distinct().toList();
-    }
-  }
+  private final String recordStage;
 
   ReadingsInto(
       InvestigationRecord from, ObjectNode tree, List<String> problems, List<String> notices) {
     this.problems = problems;
     this.notices = notices;
+    this.recordStage = from.settings().stage();
     this.instruments = from.instruments().stream().map(Instrument::id).collect(Collectors.toSet());
     for (Cell cell : InvestigationRecord.of(tree).cells()) {
       List<Reading> before = from.cell(cell.id()).orElseThrow().readings();
       List<Reading> emptied = cell.readings();
       for (int i = 0; i < before.size(); i++) {
         Reading reading = before.get(i);
-        Place place = new Place(cell, reading, emptied.get(i).source());
+        List<Station> stations = Station.all(reading, from.settings().stage());
+        ReadingPlace place = new ReadingPlace(cell, reading, emptied.get(i).source(), stations);
         if (!reading.name().isEmpty() && readings.put(reading.name(), place) != null) {
           problems.add("the record has two readings of the name " + reading.name());
         }
@@ -76,7 +68,7 @@ final class ReadingsInto {
             problems.add(
                 place.words()
                     + " has no column "
-                    + wanted(place, Map.of())
+                    + place.head(place.reading().name())
                     + "; give it one, empty where nothing was taken");
           } else {
             put(place, own);
@@ -94,40 +86,32 @@ final class ReadingsInto {
     return near.isEmpty() ? "" : "; nearest: " + String.join(", ", near);
   }
 
-  private static String wanted(Place place, Map<String, String> station) {
-    String labels =
-        station.isEmpty()
-            ? ""
-            : station.entrySet().stream()
-                .map(label -> label.getKey() + "=" + label.getValue())
-                .collect(Collectors.joining(",", "[", "]"));
-    String unit = place.reading().unit().isEmpty() ? "" : " [" + place.reading().unit() + "]";
-    return "'" + place.reading().name() + labels + unit + "'";
-  }
-
-  private void put(Place place, List<Column> columns) {
-    Map<Map<String, String>, ObjectNode> entries = new HashMap<>();
-    ArrayNode list = place.empty().putArray("entries");
-    for (Map<String, String> station : place.stations()) {
-      ObjectNode entry = list.addObject();
-      if (!station.isEmpty()) {
-        ObjectNode at = entry.putObject("at");
-        station.forEach(at::put);
-      }
-      entry.putArray("taken");
-      entries.put(station, entry);
+  private void put(ReadingPlace place, List<Column> columns) {
+    Map<Station, ObjectNode> entries = new LinkedHashMap<>();
+    place.empty().putArray("entries");
+    for (Station station : place.stations()) {
+      entries.put(station, entry(place, station));
+    }
+    for (Station station : place.stations()) {
       boolean given =
-          columns.stream().anyMatch(c -> c.aspect() == Aspect.VALUE && c.labels().equals(station));
+          columns.stream()
+              .filter(column -> column.aspect() == Aspect.VALUE)
+              .anyMatch(column -> place.stations(column).equals(List.of(station)));
       if (!given) {
         problems.add(
             place.words()
                 + " has no column "
-                + wanted(place, station)
+                + place.wanted(station)
                 + "; give it one, empty where nothing was taken");
       }
     }
+    Map<Station, Column> filled = new HashMap<>();
     for (Column column : columns) {
-      put(place, column, entries);
+      if (column.aspect() == Aspect.VALUE) {
+        value(place, column, entries, filled);
+      } else {
+        condition(place, column, entries);
+      }
     }
     boolean measured = columns.stream().anyMatch(c -> c.aspect() == Aspect.TEMPERATURE);
     if (!measured && !place.reading().temperature().isEmpty()) {
@@ -139,43 +123,85 @@ final class ReadingsInto {
     }
   }
 
-  private void put(Place place, Column column, Map<Map<String, String>, ObjectNode> entries) {
-    ObjectNode into =
-        column.labels().isEmpty() && column.aspect() != Aspect.VALUE
-            ? place.empty()
-            : entries.get(column.labels());
-    if (into == null) {
-      problems.add(column.place() + ": " + noStation(place, column));
+  /** An empty entry of a station, its stage written down where that of the reading is another. */
+  private ObjectNode entry(ReadingPlace place, Station station) {
+    ObjectNode entry = place.empty().withArray("entries").addObject();
+    if (!station.at().isEmpty()) {
+      ObjectNode at = entry.putObject("at");
+      station.at().forEach(at::put);
+    }
+    entry.putArray("taken");
+    if (!station.stage().equals(standing(place))) {
+      entry.put("stage", station.stage());
+    }
+    return entry;
+  }
+
+  /** The stage of an entry that says none of its own. */
+  private String standing(ReadingPlace place) {
+    return place.reading().stage().isEmpty() ? recordStage : place.reading().stage();
+  }
+
+  private void value(
+      ReadingPlace place,
+      Column column,
+      Map<Station, ObjectNode> entries,
+      Map<Station, Column> filled) {
+    List<Station> stations = place.stations(column);
+    if (stations.size() != 1) {
+      problems.add(
+          column.place()
+              + ": "
+              + (stations.isEmpty()
+                  ? place.noStation(place.labels(column))
+                  : place.words()
+                      + " is taken at several stages; write one column each, such as "
+                      + place.wanted(stations.get(0))));
       return;
     }
-    switch (column.aspect()) {
-      case VALUE -> value(place, column, into);
-      case TEMPERATURE ->
-          same(column, "temperature")
-              .ifPresent(
-                  text ->
-                      ReadingUnit.temperature(column)
-                          .ifPresentOrElse(
-                              problems::add,
-                              () -> into.put("temperature", text + " " + column.unit())));
-      case INSTRUMENT -> same(column, "instrument").ifPresent(id -> instrument(column, id, into));
-      default -> throw new IllegalStateException(column.aspect().name());
+    Station station = stations.get(0);
+    Column before = filled.putIfAbsent(station, column);
+    if (before != null) {
+      problems.add(column.place() + ": the same station and stage as " + before.place());
+      return;
     }
+    value(place, column, entries.computeIfAbsent(station, one -> entry(place, one)));
   }
 
-  private static String noStation(Place place, Column column) {
-    boolean plain = place.stations().stream().allMatch(Map::isEmpty);
-    if (plain) {
-      return place.words() + " has no stations; leave the labels out";
+  /** Temperature of the part or instrument: of the reading, or of a station at its stages. */
+  private void condition(ReadingPlace place, Column column, Map<Station, ObjectNode> entries) {
+    if (column.labels().isEmpty()) {
+      condition(column, place.empty());
+      return;
     }
-    return column.labels().isEmpty()
-        ? place.words()
-            + " has stations; write one column each, such as "
-            + wanted(place, place.stations().get(0))
-        : place.words() + " has no such station";
+    Map<String, String> labels = place.labels(column);
+    String stage = place.stage(column);
+    List<ObjectNode> into =
+        entries.entrySet().stream()
+            .filter(one -> one.getKey().at().equals(labels))
+            .filter(one -> stage.isEmpty() || one.getKey().stage().equals(stage))
+            .map(Map.Entry::getValue)
+            .toList();
+    if (into.isEmpty()) {
+      problems.add(column.place() + ": " + place.noStation(labels));
+    }
+    into.forEach(entry -> condition(column, entry));
   }
 
-  private void value(Place place, Column column, ObjectNode entry) {
+  private void condition(Column column, ObjectNode into) {
+    if (column.aspect() == Aspect.INSTRUMENT) {
+      same(column, "instrument").ifPresent(id -> instrument(column, id, into));
+      return;
+    }
+    same(column, "temperature")
+        .ifPresent(
+            text ->
+                ReadingUnit.temperature(column)
+                    .ifPresentOrElse(
+                        problems::add, () -> into.put("temperature", text + " " + column.unit())));
+  }
+
+  private void value(ReadingPlace place, Column column, ObjectNode entry) {
     Optional<String> problem = ReadingUnit.problem(column, place.reading());
     if (problem.isPresent()) {
       problems.add(column.place() + ": " + problem.get());

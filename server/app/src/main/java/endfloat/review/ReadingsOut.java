@@ -7,14 +7,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * The readings of a record as CSV, in the form that {@link Rerun} takes: one column a station,
- * repeats down. Without what was taken it is the blank form for the next engine.
+ * The readings of a record as CSV, in the form that {@link Rerun} takes: one column a station and
+ * stage, repeats down. Without what was taken it is the blank form for the next engine.
  */
 public final class ReadingsOut {
   private ReadingsOut() {}
@@ -24,8 +22,8 @@ public final class ReadingsOut {
   /**
    * The readings of a record.
    *
-   * @param taken whether to fill in what was taken at the record's current stage; what was struck
-   *     through is left out
+   * @param taken whether to fill in what was taken, at each stage; what was struck through is left
+   *     out
    */
   public static String csv(InvestigationRecord record, boolean taken) {
     List<Column> columns = new ArrayList<>();
@@ -55,17 +53,14 @@ public final class ReadingsOut {
   }
 
   private static void add(List<Column> columns, Reading reading, boolean taken, String stage) {
-    for (Map<String, String> station :
-        reading.entries().stream().map(Reading.Entry::at).distinct().toList()) {
+    List<Station> stations = Station.all(reading, stage);
+    boolean several = Station.atSeveralStages(stations);
+    for (Station station : stations) {
       List<String> texts = new ArrayList<>();
       String unit = reading.unit().strip();
       for (Reading.Entry entry : reading.entries()) {
-        boolean counts =
-            taken
-                && entry.at().equals(station)
-                && entry.struck().isEmpty()
-                && stageOf(entry, reading, stage).equals(stage);
-        if (counts) {
+        boolean here = Station.of(entry, reading, stage).equals(station);
+        if (taken && here && entry.struck().isEmpty()) {
           texts.addAll(entry.taken());
         }
       }
@@ -77,21 +72,9 @@ public final class ReadingsOut {
         String suffix = own;
         texts.replaceAll(text -> text.substring(0, text.length() - suffix.length()).strip());
       }
-      String labels =
-          station.isEmpty()
-              ? ""
-              : station.entrySet().stream()
-                  .map(label -> label.getKey() + "=" + label.getValue())
-                  .collect(Collectors.joining(",", "[", "]"));
-      String head = reading.name() + labels + (unit.isEmpty() ? "" : " [" + unit + "]");
-      columns.add(new Column(head, texts));
+      String head = reading.name() + station.label(several);
+      columns.add(new Column(head + (unit.isEmpty() ? "" : " [" + unit + "]"), texts));
     }
-  }
-
-  private static String stageOf(Reading.Entry entry, Reading reading, String stage) {
-    return !entry.stage().isEmpty()
-        ? entry.stage()
-        : reading.stage().isEmpty() ? stage : reading.stage();
   }
 
   private static String ownUnit(List<String> texts) {

@@ -7,6 +7,7 @@ import endfloat.engine.Root;
 import endfloat.engine.Value;
 import endfloat.engine.ValueGraph;
 import endfloat.record.Instrument;
+import endfloat.record.InvestigationRecord;
 import endfloat.review.Comparison.Side;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,7 +23,9 @@ import java.util.TreeSet;
  * <ul>
  *   <li>Offset and gain of an instrument: where both registers have it by the same id, with the
  *       same calibration (date and certificate) and the same figures. Another calibration is
- *       another error.
+ *       another error. Between two engines more is asked for: the calibration must be named, and
+ *       hold on the day of either record; and a thermometer shares nothing, for how it sits is most
+ *       of its error, and it is set anew on each engine.
  *   <li>Values of the calculation library and errors of its models: the handbook is off the same
  *       way on both sides.
  *   <li>What belongs to one engine (inputs, resolution and scatter of readings, temperatures of
@@ -64,6 +67,9 @@ final class SharedRoots {
         continue;
       }
       String why = difference(other, one);
+      if (why.isEmpty() && !sameEngine) {
+        why = doubt(one, left.record(), right.record());
+      }
       if (why.isEmpty()) {
         shared.add(one.id());
       } else {
@@ -85,6 +91,26 @@ final class SharedRoots {
             && left.uncertainty().equals(right.uncertainty())
             && left.coverage() == right.coverage();
     return same ? "" : "its figures in the two registers differ";
+  }
+
+  /** Why an error may be another one on another engine, though the registers are alike. */
+  private static String doubt(Instrument one, InvestigationRecord left, InvestigationRecord right) {
+    if (one.kind().equals("thermometer")) {
+      return "a thermometer sits otherwise on each engine";
+    }
+    if (one.calibrated().isBlank() && one.certificate().isBlank()) {
+      return "no calibration is named, so that it may have been set anew in between";
+    }
+    for (InvestigationRecord record : List.of(left, right)) {
+      String day = record.titleBlock().date();
+      if (!day.isBlank() && !one.due().isBlank() && one.due().compareTo(day) < 0) {
+        return "its calibration was overdue on " + day;
+      }
+      if (!day.isBlank() && day.compareTo(one.calibrated()) < 0) {
+        return "it was calibrated after " + day + ", the day of one of the two";
+      }
+    }
+    return "";
   }
 
   /** The roots that belong to a figure which is the same in both states. */

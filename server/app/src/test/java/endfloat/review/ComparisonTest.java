@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.record.InvestigationRecord;
 import endfloat.review.Comparison.Row;
 import endfloat.review.Comparison.Standing;
@@ -68,6 +69,48 @@ class ComparisonTest {
     assertEquals("0.005 ± 0.028 mm", lash.difference().orElseThrow().text());
     assertEquals(Standing.NOT_CLEAR, lash.standing());
     assertEquals(List.of("DG-07: calibrated anew in between"), comparison.notShared());
+  }
+
+  /** Two engines on two days: what is not known to be one error is counted as two. */
+  @Test
+  void withoutANamedCalibrationTheErrorsOfTwoEnginesAreTheirOwn() {
+    Comparison engines = Comparison.of(record("1", "", "1.000", ""), record("2", "", "1.005", ""));
+    // u = √(2 · (0.010² + 0.000577²)) = 0.01417, so U = 0.028
+    assertEquals("0.005 ± 0.028 mm", row(engines, "lash").difference().orElseThrow().text());
+    assertEquals(Standing.NOT_CLEAR, row(engines, "lash").standing());
+    assertEquals(
+        List.of("DG-07: no calibration is named, so that it may have been set anew in between"),
+        engines.notShared());
+  }
+
+  @Test
+  void aCalibrationHoldsOnTheDaysForWhichItWasMade() {
+    InvestigationRecord before = on("2026-05-12", "dial gauge");
+    assertEquals(List.of("DG-07"), Comparison.of(before, on("2027-02-01", "dial gauge")).shared());
+    assertEquals(
+        List.of("DG-07: its calibration was overdue on 2027-03-09"),
+        Comparison.of(before, on("2027-03-09", "dial gauge")).notShared());
+    assertEquals(
+        List.of("DG-07: it was calibrated after 2026-02-01, the day of one of the two"),
+        Comparison.of(on("2026-02-01", "dial gauge"), before).notShared());
+  }
+
+  @Test
+  void aThermometerIsSetAnewOnEachEngine() {
+    assertEquals(
+        List.of("DG-07: a thermometer sits otherwise on each engine"),
+        Comparison.of(on("2026-05-12", "thermometer"), on("2026-06-01", "thermometer"))
+            .notShared());
+  }
+
+  private static InvestigationRecord on(String day, String kind) {
+    ObjectNode tree = record(day, "K 12", "1.000", "").tree().deepCopy();
+    tree.withObject("/title_block").put("date", day);
+    ((ObjectNode) tree.at("/instruments/0"))
+        .put("kind", kind)
+        .put("calibrated", "2026-03-02")
+        .put("due", "2027-03-02");
+    return InvestigationRecord.of(tree);
   }
 
   @Test

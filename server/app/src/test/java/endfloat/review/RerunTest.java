@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.Reading;
 import endfloat.record.RecordHash;
@@ -170,5 +172,72 @@ class RerunTest {
     String inThou = HEADS.replace("float [mm]", "float [thou]") + "0.142,0.145,,4.5\n,,,4.0\n";
     assertEquals(
         inThou.replace("\n", "\r\n"), ReadingsOut.csv(run(inThou).record(), true), "unit as taken");
+  }
+
+  /** As found and as left of one place are two values: the mean of both would be of neither. */
+  @Test
+  void keepsStagesApartInTheRecordAndInTheFile() {
+    InvestigationRecord from = atTwoStages();
+    String csv =
+        "lash[tooth=1] [mm],lash[tooth=4] [mm],lash[tooth=7] [mm],"
+            + "float[stage=as found] [mm],float[stage=as left] [mm]\n"
+            + "0.142,0.145,,0.15,0.09\n,,,0.16,0.10\n";
+    InvestigationRecord done = run(from, csv);
+    Reading taken = reading(done, "float");
+    assertEquals(List.of("0.15", "0.16"), taken.entries().get(0).taken());
+    assertEquals("", taken.entries().get(0).stage(), "the reading's own: as found");
+    assertEquals(List.of("0.09", "0.10"), taken.entries().get(1).taken());
+    assertEquals("as left", taken.entries().get(1).stage());
+    String given = ReadingsOut.csv(done, true);
+    assertEquals(csv.replace("\n", "\r\n"), given, "both stages are given out");
+    assertEquals(given, ReadingsOut.csv(run(from, given), true), "and taken back");
+  }
+
+  @Test
+  void aColumnThatLeavesTheStageOpenIsRefusedWhereThereAreTwo() {
+    String csv = HEADS + "0.142,0.145,,0.15\n";
+    RerunRefusedException refused =
+        assertThrows(RerunRefusedException.class, () -> run(atTwoStages(), csv));
+    assertEquals(
+        List.of(
+            "the reading float of clause 2.1 has no column 'float[stage=as found] [mm]'; give it"
+                + " one, empty where nothing was taken",
+            "the reading float of clause 2.1 has no column 'float[stage=as left] [mm]'; give it"
+                + " one, empty where nothing was taken",
+            "column 4, float [mm]: the reading float of clause 2.1 is taken at several stages;"
+                + " write one column each, such as 'float[stage=as found] [mm]'"),
+        refused.problems());
+  }
+
+  @Test
+  void theSecondEngineMayBeReadAtAStageThatTheFirstWasNot() {
+    InvestigationRecord done =
+        run(HEADS.replace("\n", ",float[stage=as left] [mm]\n") + "0.142,0.145,,0.15,0.09\n")
+            .record();
+    List<Reading.Entry> entries = reading(done, "float").entries();
+    assertEquals(List.of("0.15"), entries.get(0).taken());
+    assertEquals("as left", entries.get(1).stage());
+    assertEquals(List.of("0.09"), entries.get(1).taken());
+    assertEquals(
+        List.of(
+            "column 5, float[stage=as found] [mm]: the same station and stage as column 4, float"
+                + " [mm]"),
+        problems(HEADS.replace("\n", ",float[stage=as found] [mm]\n") + "0.1,0.1,,0.1,0.1\n"));
+  }
+
+  private static InvestigationRecord run(InvestigationRecord from, String csv) {
+    return Rerun.run(from, Readings.of(csv.getBytes(StandardCharsets.UTF_8), "b.csv")).record();
+  }
+
+  private static InvestigationRecord atTwoStages() {
+    ObjectNode tree = example().tree().deepCopy();
+    for (JsonNode reading : tree.at("/cells/1/cells/0/readings")) {
+      if (reading.path("name").asText().equals("float")) {
+        ObjectNode left = ((ObjectNode) reading).withArray("entries").addObject();
+        left.putArray("taken").add("0.08");
+        left.put("stage", "as left");
+      }
+    }
+    return InvestigationRecord.of(tree);
   }
 }
