@@ -2,6 +2,7 @@ package endfloat.catalogue;
 
 import endfloat.definition.Progress;
 import endfloat.definition.RefusedException;
+import endfloat.units.Scatter;
 import endfloat.units.Uncertain;
 import java.util.Arrays;
 import java.util.List;
@@ -30,6 +31,7 @@ import java.util.Optional;
  * @param partials exact derivatives: one row a QUANTITY or UNCERTAIN result, one column a QUANTITY
  *     argument
  * @param modelError half-widths of the model's own error, NaN where not counted
+ * @param scatter what the scatter of its data leaves in its results
  */
 public record Calculation(
     String name,
@@ -45,7 +47,8 @@ public record Calculation(
     boolean heavy,
     Body body,
     Optional<Partials> partials,
-    Optional<ModelError> modelError) {
+    Optional<ModelError> modelError,
+    Optional<OfData> scatter) {
 
   /**
    * The method behind a calculation. Results come in the order of {@code results}: Double,
@@ -69,6 +72,12 @@ public record Calculation(
   @FunctionalInterface
   public interface ModelError {
     double[] halfWidths(Object[] arguments);
+  }
+
+  /** What the scatter of the data leaves in the numbers of the results. */
+  @FunctionalInterface
+  public interface OfData {
+    Scatter at(Object[] arguments);
   }
 
   /** Whether it gives a record of named results rather than one value. */

@@ -6,11 +6,13 @@ import endfloat.definition.RefusedException;
 import endfloat.quantities.Kinds;
 import endfloat.quantities.Measured;
 import endfloat.quantities.MeasuredSeries;
+import endfloat.units.Dimension;
 import endfloat.units.Indexed;
 import endfloat.units.Uncertain;
 import endfloat.units.Unit;
 import endfloat.units.UnitTable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -48,6 +50,7 @@ public final class TypedCall {
     this.results = calculation.call(arguments.clone(), Progress.IGNORED);
     double[] here = numbers(results);
     uncertain.forEach(one -> carry(one, here));
+    calculation.scatter().ifPresent(this::scatter);
   }
 
   /**
@@ -65,7 +68,7 @@ public final class TypedCall {
   /** A result, in the order of the calculation; null where it has none. */
   @SuppressWarnings("unchecked") // the types are those of the generated method
   public <T> T get(int at) {
-    int first = numbers(java.util.Arrays.copyOf(results, at)).length;
+    int first = numbers(Arrays.copyOf(results, at)).length;
     Result declared = calculation.results().get(at);
     Object result = results[at];
     if (result instanceof double[] list) {
@@ -90,6 +93,19 @@ public final class TypedCall {
         : (T) result;
   }
 
+  /** What the scatter of the data leaves; the same data leave the same wherever they are given. */
+  private void scatter(Calculation.OfData ofData) {
+    double[][] parts = ofData.at(arguments.clone()).parts();
+    String source = "scatter:" + calculation.name() + ":" + Arrays.deepHashCode(arguments) + ":";
+    for (int root = 0; root < parts[0].length; root++) {
+      double[] column = new double[parts.length];
+      for (int i = 0; i < column.length; i++) {
+        column[i] = parts[i][root];
+      }
+      gradients.put(source + root, column);
+    }
+  }
+
   /** One source a property: the same material has the same error wherever it is named. */
   private String library(Result declared) {
     StringBuilder words = new StringBuilder();
@@ -109,12 +125,25 @@ public final class TypedCall {
     if (like != null) {
       return like.at(si, gradient);
     }
+    if (declared.unit().startsWith("<")) {
+      return Measured.unnamed(
+          si, UnitTable.coherent(dimension(declared.unit())).symbol(), gradient);
+    }
     Unit unit = UnitTable.find(declared.unit());
     return unit.isTemperaturePoint()
         ? Measured.ofKind(si, javax.measure.quantity.Temperature.class, gradient)
         : Kinds.of(unit.dimension())
             .<Measured<?>>map(kind -> Measured.ofKind(si, kind, gradient))
             .orElseGet(() -> Measured.unnamed(si, declared.unit(), gradient));
+  }
+
+  /** Of a quotient or a difference of two unit variables. */
+  private Dimension dimension(String unit) {
+    int sign = Math.max(unit.indexOf("/<"), unit.indexOf("-<"));
+    Dimension first = variables.get(unit.substring(0, sign)).dimension();
+    return unit.charAt(sign) == '-'
+        ? first
+        : first.over(variables.get(unit.substring(sign + 1)).dimension());
   }
 
   private Object argument(Parameter parameter, Object given, int at) {
@@ -265,7 +294,7 @@ public final class TypedCall {
   }
 
   private static double[] numbers(Object[] results) {
-    return java.util.Arrays.stream(results)
+    return Arrays.stream(results)
         .flatMapToDouble(
             result ->
                 result instanceof Double number

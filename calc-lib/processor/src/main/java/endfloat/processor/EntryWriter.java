@@ -80,7 +80,8 @@ final class EntryWriter {
             String.valueOf(about.heavy()),
             "(a, progress) -> {\n      " + results.body(method, call) + "}",
             companion(method, about.partials(), "double[][]", "Partials", taken),
-            modelError(method, about.modelError(), taken))
+            modelError(method, about.modelError(), taken),
+            companion(method, about.scatter(), "endfloat.units.Scatter", "OfData", taken))
         + ")";
   }
 

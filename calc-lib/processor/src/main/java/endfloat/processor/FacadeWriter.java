@@ -219,6 +219,9 @@ final class FacadeWriter {
 
   private static String kind(Element element, Set<String> variables) {
     String unit = element.getAnnotation(In.class).value();
+    if (unit.matches("<\\w+>[/-]<\\w+>")) {
+      return "?";
+    }
     if (unit.startsWith("<")) {
       String variable = unit.substring(1, unit.length() - 1).toUpperCase(java.util.Locale.ROOT);
       variables.add(variable);

@@ -144,9 +144,9 @@ final class ParameterWriter {
     return known(element, in.value());
   }
 
-  /** A unit that the table knows, or a unit variable. */
+  /** A unit that the table knows, or a unit variable, or a quotient or difference of two. */
   static String known(Element element, String unit) {
-    if (!unit.matches("<\\w+>")) {
+    if (!unit.matches("<\\w+>(?:[/-]<\\w+>)?")) {
       try {
         UnitTable.find(unit);
       } catch (UnitException e) {

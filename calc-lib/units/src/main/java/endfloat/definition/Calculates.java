@@ -55,4 +55,11 @@ public @interface Calculates {
    * root.
    */
   String modelError() default "";
+
+  /**
+   * Name of a static method beside it with the same parameters that gives what the scatter of its
+   * data leaves in its results, a {@link endfloat.units.Scatter}: of a line through points the
+   * uncertainty of slope and intercept, which vary together.
+   */
+  String scatter() default "";
 }

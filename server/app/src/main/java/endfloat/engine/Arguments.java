@@ -70,11 +70,18 @@ final class Arguments {
   /** Whether any number in them is uncertain. */
   static boolean uncertain(Value[] values) {
     for (Value value : values) {
-      if (value instanceof Scalar s ? !s.gradient().isEmpty() : !(value instanceof Words)) {
+      if (uncertain(value)) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean uncertain(Value value) {
+    if (value instanceof Series series) {
+      return series.elements().stream().anyMatch(Arguments::uncertain);
+    }
+    return value instanceof Scalar s ? !s.gradient().isEmpty() : !(value instanceof Words);
   }
 
   /**

@@ -20,10 +20,11 @@ record CalculateTerm(
 
   @Override
   public Value evaluate(Frame frame) {
-    Value[] values = new Value[arguments.length];
-    for (int i = 0; i < values.length; i++) {
-      values[i] = arguments[i].evaluate(frame);
+    Value[] given = new Value[arguments.length];
+    for (int i = 0; i < given.length; i++) {
+      given[i] = arguments[i].evaluate(frame);
     }
+    Value[] values = PairedLists.of(this, given, frame);
     if (!elementByElement) {
       return run(values, call, frame);
     }

@@ -12,6 +12,7 @@ import endfloat.engine.Value.Fields;
 import endfloat.engine.Value.Series;
 import endfloat.engine.Value.Truth;
 import endfloat.engine.Value.Words;
+import endfloat.units.Scatter;
 import endfloat.units.Uncertain;
 import endfloat.working.Span;
 import java.util.ArrayList;
@@ -153,6 +154,7 @@ final class CalculationRun {
       }
     }
     addModelError(gradients);
+    addScatter(gradients);
     return gradients;
   }
 
@@ -237,6 +239,27 @@ final class CalculationRun {
       return numbers;
     } catch (RefusedException | ArithmeticException | IllegalArgumentException e) {
       return null;
+    }
+  }
+
+  /** Independent roots that results have in common, such as slope and intercept of a line. */
+  private void addScatter(Gradient[] gradients) {
+    if (calculation.scatter().isEmpty()) {
+      return;
+    }
+    Scatter scatter = calculation.scatter().get().at(arguments.clone());
+    for (int j = 0; j < scatter.parts()[0].length; j++) {
+      Root root =
+          new Root(
+              "scatter:" + identity + ":" + j,
+              Root.Kind.SCATTER,
+              calculation.name(),
+              calculation.name() + ", scatter of its data",
+              scatter.degreesOfFreedom());
+      for (int k = 0; k < gradients.length; k++) {
+        gradients[k] =
+            Gradient.combine(1, gradients[k], 1, Gradient.of(root, scatter.parts()[k][j]));
+      }
     }
   }
 

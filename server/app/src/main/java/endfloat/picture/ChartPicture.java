@@ -39,6 +39,10 @@ public record ChartPicture(
    */
   public record Problem(String field, LineProblem problem) {}
 
+  /** Kinds of chart that are drawn here. */
+  private static final Set<String> KINDS =
+      Set.of("against", "round", "spread", "calculation", "histogram", "scatter", "box", "run");
+
   /** What a kind of chart draws. */
   record Drawn(
       String svg,
@@ -59,7 +63,7 @@ public record ChartPicture(
    */
   public static Optional<ChartPicture> of(Cell cell, ValueGraph graph, Runnable between) {
     ChartClause clause = cell.chart();
-    if (!Set.of("against", "round", "spread", "calculation").contains(clause.chart())) {
+    if (!KINDS.contains(clause.chart())) {
       return Optional.empty();
     }
     Set<String> names = names(clause, graph);
@@ -68,6 +72,10 @@ public record ChartPicture(
           switch (clause.chart()) {
             case "against" -> new AgainstChart(clause, graph).drawn(between);
             case "round" -> new RoundChart(clause, graph).drawn();
+            case "histogram" -> new HistogramChart(clause, graph).drawn();
+            case "scatter" -> new ScatterChart(clause, graph).drawn();
+            case "box" -> new BoxChart(clause, graph).drawn();
+            case "run" -> new RunChart(clause, graph).drawn();
             case "calculation" -> new CalculationChart(clause, graph).drawn();
             default -> new SpreadChart(clause, graph).drawn();
           };

@@ -5,7 +5,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 /**
  * What a chart shows.
  *
- * @param chart {@code against}, {@code round} or {@code spread}
+ * @param chart {@code against}, {@code round}, {@code spread}, {@code calculation}; of columns
+ *     {@code histogram}, {@code scatter}, {@code box}, {@code run}
  * @param of expression: the result shown
  * @param input name that the result is drawn against
  * @param from expression: where that begins

@@ -4,6 +4,7 @@ import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Parameter;
 import endfloat.catalogue.Part;
 import endfloat.catalogue.Result;
+import endfloat.units.Dimension;
 import endfloat.units.UnitTable;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -148,6 +149,13 @@ final class CallKinds {
     return new Bound(List.copyOf(typed), spread, kinds);
   }
 
+  /** Of a unit variable; of a temperature that of its differences. */
+  private static Dimension dimension(Kind variable) {
+    return variable instanceof Kind.Quantity quantity
+        ? quantity.dimension()
+        : Dimension.TEMPERATURE;
+  }
+
   private static Kind result(Calculation calculation, Map<String, Kind> variables) {
     if (!calculation.givesRecord()) {
       return kind(calculation.results().get(0), variables);
@@ -167,6 +175,14 @@ final class CallKinds {
   }
 
   private static Kind quantity(String unit, Map<String, Kind> variables) {
+    int sign = Math.max(unit.indexOf("/<"), unit.indexOf("-<"));
+    if (sign > 0) {
+      Dimension first = dimension(variables.get(unit.substring(0, sign)));
+      return new Kind.Quantity(
+          unit.charAt(sign) == '-'
+              ? first
+              : first.over(dimension(variables.get(unit.substring(sign + 1)))));
+    }
     return unit.startsWith("<")
         ? variables.getOrDefault(unit, Kinds.NUMBER)
         : Kinds.of(UnitTable.find(unit));

@@ -22,8 +22,16 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 class DrawingsTest {
-  /** Nothing of these lies in space: a table of properties, and a comparison of two numbers. */
-  private static final Set<String> NOT_GEOMETRIC = Set.of("material", "big_enough");
+  /** Nothing of these lies in space: properties, a comparison of two numbers, statistics. */
+  private static final Set<String> NOT_GEOMETRIC =
+      Set.of(
+          "material",
+          "big_enough",
+          "column_summary",
+          "straight_line",
+          "origin_line",
+          "linear_correlation",
+          "rank_correlation");
 
   /** Room a letter of the page's lettering takes at 12 px, generously. */
   private static final double LETTER = 6.6;

@@ -1,0 +1,98 @@
+package endfloat.statistics;
+
+import endfloat.definition.Calculates;
+import endfloat.definition.In;
+import endfloat.definition.RefusedException;
+import java.util.Arrays;
+import org.apache.commons.math3.stat.descriptive.moment.Mean;
+import org.apache.commons.math3.stat.descriptive.moment.Variance;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+
+/** What a column of values comes to. */
+public final class Columns {
+  private Columns() {}
+
+  /**
+   * A column summed up.
+   *
+   * @param values n, how many
+   * @param mean of them
+   * @param deviation standard deviation of one value, n − 1 degrees of freedom
+   * @param meanDeviation standard deviation of the mean of independent values, {@code s/√n}
+   * @param least value
+   * @param lowerQuartile a quarter of the values lie below
+   * @param median half of the values lie below
+   * @param upperQuartile three quarters of the values lie below
+   * @param greatest value
+   */
+  public record Summary(
+      @In("1") double values,
+      @In("<x>") double mean,
+      @In("<x>-<x>") double deviation,
+      @In("<x>-<x>") double meanDeviation,
+      @In("<x>") double least,
+      @In("<x>") double lowerQuartile,
+      @In("<x>") double median,
+      @In("<x>") double upperQuartile,
+      @In("<x>") double greatest) {}
+
+  /**
+   * A column summed up: how many values, their mean and spread, and where they lie.
+   *
+   * <p>Quartiles lie between the values next to the rank {@code p (n + 1)}.
+   *
+   * @param x the values, three or more
+   * @return what they come to
+   * @throws RefusedException with fewer than three values, which tell no quartile
+   */
+  @Calculates(
+      source =
+          "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.1, 1.3.5.6 and 7.2.6.2;"
+              + " deviation of the mean: JCGM 100:2008, 4.2",
+      cautions = {
+        "Places and stations are no repeats: the spread of readings round a wheel is run-out, and"
+            + " its mean gets no better with more of them."
+      },
+      terms = {"statistics", "average", "standard deviation", "quartile", "spread", "sample"})
+  public static Summary columnSummary(@In("<x>") double[] x) {
+    int n = x.length;
+    if (n < 3) {
+      throw new RefusedException(n + " values tell no quartiles; it takes three or more");
+    }
+    double[] sorted = x.clone();
+    Arrays.sort(sorted);
+    double deviation = deviation(x);
+    Percentile quartiles = new Percentile();
+    quartiles.setData(sorted);
+    return new Summary(
+        n,
+        mean(x),
+        deviation,
+        deviation / Math.sqrt(n),
+        sorted[0],
+        quartiles.evaluate(25),
+        quartiles.evaluate(50),
+        quartiles.evaluate(75),
+        sorted[n - 1]);
+  }
+
+  /** In two passes, the second taking up what the first has rounded off. */
+  static double mean(double[] x) {
+    return new Mean().evaluate(x);
+  }
+
+  static double deviation(double[] x) {
+    return Math.sqrt(new Variance().evaluate(x));
+  }
+
+  static void holdPairs(double[] x, double[] y, int least) {
+    if (x.length != y.length) {
+      throw new RefusedException(
+          "x and y must be equally many: " + x.length + " against " + y.length);
+    }
+    if (x.length < least) {
+      throw new RefusedException(
+          "there are " + x.length + " points; it takes " + least + " or more");
+    }
+  }
+}

@@ -1,0 +1,172 @@
+package endfloat.statistics;
+
+import endfloat.definition.Calculates;
+import endfloat.definition.In;
+import endfloat.definition.RefusedException;
+import java.util.Arrays;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
+import org.apache.commons.math3.stat.ranking.NaturalRanking;
+
+/** Whether two columns go together. */
+public final class Correlation {
+  /** Up to here the chance of a rank correlation is counted out over all orders. */
+  private static final int COUNTED_OUT = 9;
+
+  private static final String NO_CAUSE =
+      "Two columns that go together need not have to do with each other; a third may move both.";
+  private static final String CHOSEN =
+      "Out of many pairs of columns some go together by chance; say how many were tried.";
+
+  private Correlation() {}
+
+  /**
+   * Linear correlation of two columns.
+   *
+   * @param coefficient r, −1 to 1
+   * @param low lower end of its 95 % interval
+   * @param high upper end of its 95 % interval
+   * @param chance probability of one as strong, of either sign, where nothing goes together
+   * @param pairs n, how many
+   */
+  public record Linear(
+      @In("1") double coefficient,
+      @In("1") double low,
+      @In("1") double high,
+      @In("1") double chance,
+      @In("1") double pairs) {}
+
+  /**
+   * Linear correlation (Pearson): how closely the points of two columns lie to a straight line.
+   *
+   * <p>Interval and chance hold where both scatter normally; one point far out can make or hide it,
+   * so look at the points.
+   *
+   * @param x values
+   * @param y values, one for each x
+   * @return coefficient, its 95 % interval by Fisher's transformation, and the chance
+   * @throws RefusedException with fewer than four pairs, unequal lists or a column that never
+   *     varies
+   */
+  @Calculates(
+      source =
+          "Pearson's coefficient; interval by R. A. Fisher's transformation z = artanh r with"
+              + " standard deviation 1/√(n − 3), chance by t with n − 2 degrees of freedom:"
+              + " Hollander and Wolfe, Nonparametric Statistical Methods (1973), chapter 8",
+      cautions = {NO_CAUSE, CHOSEN},
+      terms = {"Pearson", "r", "relation", "association"})
+  public static Linear linearCorrelation(@In("<x>") double[] x, @In("<y>") double[] y) {
+    Columns.holdPairs(x, y, 4);
+    double r = pearson(x, y);
+    double reach = new NormalDistribution().inverseCumulativeProbability(0.975);
+    double half = reach / Math.sqrt(x.length - 3.0);
+    double z = 0.5 * StrictMath.log((1 + r) / (1 - r));
+    boolean whole = Math.abs(r) == 1;
+    return new Linear(
+        r,
+        whole ? r : StrictMath.tanh(z - half),
+        whole ? r : StrictMath.tanh(z + half),
+        chance(r, x.length),
+        x.length);
+  }
+
+  /**
+   * Rank correlation of two columns.
+   *
+   * @param coefficient ρ, −1 to 1
+   * @param chance probability of one as strong, of either sign, where nothing goes together
+   * @param pairs n, how many
+   */
+  public record Ranked(
+      @In("1") double coefficient, @In("1") double chance, @In("1") double pairs) {}
+
+  /**
+   * Rank correlation (Spearman): whether one column rises with the other, however it does.
+   *
+   * <p>Equal values share the mean of their ranks. The chance is counted out over all orders up to
+   * nine pairs without equal values, else it is that of t with n − 2 degrees of freedom.
+   *
+   * @param x values
+   * @param y values, one for each x
+   * @return coefficient and chance
+   * @throws RefusedException with fewer than four pairs, unequal lists or a column that never
+   *     varies
+   */
+  @Calculates(
+      source =
+          "Spearman's coefficient: Hollander and Wolfe, Nonparametric Statistical Methods (1973),"
+              + " chapter 8",
+      cautions = {NO_CAUSE, CHOSEN},
+      terms = {"Spearman", "rank", "relation", "association", "monotonic"})
+  public static Ranked rankCorrelation(@In("<x>") double[] x, @In("<y>") double[] y) {
+    Columns.holdPairs(x, y, 4);
+    NaturalRanking ranking = new NaturalRanking();
+    double[] a = ranking.rank(x);
+    double[] b = ranking.rank(y);
+    double rho = pearson(a, b);
+    boolean counted = x.length <= COUNTED_OUT && isDistinct(a) && isDistinct(b);
+    return new Ranked(rho, counted ? countedOut(a, b) : chance(rho, x.length), x.length);
+  }
+
+  private static double pearson(double[] x, double[] y) {
+    double r = new PearsonsCorrelation().correlation(x, y);
+    if (!Double.isFinite(r)) {
+      throw new RefusedException("one of the columns has one value throughout");
+    }
+    return Math.max(-1, Math.min(1, r));
+  }
+
+  private static double chance(double r, int n) {
+    if (Math.abs(r) == 1) {
+      return 0;
+    }
+    double t = Math.abs(r) * Math.sqrt((n - 2) / (1 - r * r));
+    return 2 * new TDistribution(n - 2.0).cumulativeProbability(-t);
+  }
+
+  private static boolean isDistinct(double[] ranks) {
+    return Arrays.stream(ranks).distinct().count() == ranks.length;
+  }
+
+  /** Share of all orders whose squared differences of rank are as few, or as many, as these. */
+  private static double countedOut(double[] a, double[] b) {
+    int n = a.length;
+    double[] order = new double[n];
+    for (int i = 0; i < n; i++) {
+      order[(int) a[i] - 1] = b[i];
+    }
+    long found = squares(order);
+    long most = (long) n * (n * (long) n - 1) / 3;
+    long reach = Math.abs(2 * found - most);
+    long[] counts = new long[2];
+    permute(new double[n], 0, new boolean[n], reach, most, counts);
+    return (double) counts[0] / counts[1];
+  }
+
+  private static long squares(double[] order) {
+    long sum = 0;
+    for (int i = 0; i < order.length; i++) {
+      long off = i + 1 - (long) order[i];
+      sum += off * off;
+    }
+    return sum;
+  }
+
+  private static void permute(
+      double[] order, int at, boolean[] taken, long reach, long most, long[] counts) {
+    if (at == order.length) {
+      counts[0] += Math.abs(2 * squares(order) - most) >= reach ? 1 : 0;
+      counts[1]++;
+      return;
+    }
+    for (int rank = 0; rank < order.length; rank++) {
+      if (!taken[rank]) {
+        taken[rank] = true;
+        order[at] = rank + 1;
+        permute(order, at + 1, taken, reach, most, counts);
+        taken[rank] = false;
+      }
+    }
+  }
+}
