@@ -62,7 +62,8 @@ final class ScatterChart {
 
     /** Standard uncertainty of the line at x. */
     double u(double x, int points) {
-      return Math.hypot(deviation / Math.sqrt(points), slopeU * (x - middle));
+      double away = slopeU * (x - middle);
+      return Math.sqrt(deviation * deviation / points + away * away);
     }
   }
 
