@@ -77,7 +77,8 @@ final class AgreeCommand implements Callable<Integer> {
   }
 
   private boolean saved(Path record, Agree.Report report) {
-    if (!save || (report.agrees() && report.limitsCounted())) {
+    boolean stands = report.agrees() && report.limitsCounted() && !report.sourceChanged();
+    if (!save || stands) {
       return false;
     }
     RecordFile.saveResults(record);

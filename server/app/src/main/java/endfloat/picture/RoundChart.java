@@ -23,7 +23,10 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Readings round a wheel with their first harmonic: what runs out, and what does not fit that. */
+/**
+ * Readings round a wheel with their first harmonic: how far the wheel is out of centre, and what
+ * does not fit that.
+ */
 final class RoundChart {
   private static final Pattern ANGLE =
       Pattern.compile("\\s*([-+]?[0-9]+(?:\\.[0-9]+)?)\\s*(?:\u00b0|deg)\\s*");
@@ -148,7 +151,8 @@ final class RoundChart {
     }
     double residual = Math.sqrt(squares / (readings.length - 3));
     double u = graph.standardUncertainty(eccentricity);
-    String runOut = Shown.of(2 * amplitude, 2 * u, unit.interval(), settings).text();
+    String twice = Shown.of(2 * amplitude, 2 * u, unit.interval(), settings).text();
+    String total = total();
     Station tightest = stations.stream().min(Comparator.comparingDouble(Station::y)).orElseThrow();
     Station loosest = stations.stream().max(Comparator.comparingDouble(Station::y)).orElseThrow();
     String high = degrees(StrictMath.toDegrees(direction));
@@ -168,9 +172,11 @@ final class RoundChart {
             + axis
             + " "
             + loosest.label()
-            + "; first harmonic: run-out "
-            + runOut
-            + " (twice the amplitude), highest at "
+            + "; total indicator reading "
+            + total
+            + " (greatest less least); first harmonic: twice the eccentricity "
+            + twice
+            + ", highest at "
             + high
             + "; left over "
             + (left.equals("0") ? "nothing" : residualText + " root mean square")
@@ -186,16 +192,18 @@ final class RoundChart {
             new RoundDrawing.Words(
                 clause.of().strip() + (suffix().isEmpty() ? "" : "," + suffix()),
                 axis,
-                "run-out " + runOut,
+                "2 \u00d7 eccentricity " + twice,
                 description));
     return new ChartPicture.Drawn(
         drawing.svg(),
         description,
         List.of(axis, "angle", clause.of().strip()),
-        rows(stations, runOut, high, residualText),
+        rows(stations, total, twice, high, residualText),
         List.of(
-            "Curve: first harmonic by least squares (eccentricity_from_dial). Run-out: twice its"
-                + " amplitude. Left over: root mean square with n \u2212 3 degrees of freedom.",
+            "Curve: first harmonic by least squares (eccentricity_from_dial); its amplitude is the"
+                + " eccentricity of a round part. Total indicator reading: greatest less least, which"
+                + " is what a limit of run-out means; it takes in what the curve leaves over. Left"
+                + " over: root mean square with n \u2212 3 degrees of freedom.",
             "Stations are no repeats: their scatter is not an uncertainty of their mean."));
   }
 
@@ -206,6 +214,13 @@ final class RoundChart {
       call.append(i == 0 ? "" : ", ").append(number(angles[i])).append(" deg");
     }
     return (Value.Fields) Question.of(graph, "/of", call.append("])").toString()).value();
+  }
+
+  /** Greatest less least, with its uncertainty. */
+  private String total() {
+    String of = clause.of().strip();
+    Value.Scalar swing = Question.of(graph, "/of", "max(" + of + ") - min(" + of + ")").number();
+    return Shown.of(swing.si(), graph.standardUncertainty(swing), unit.interval(), settings).text();
   }
 
   private static String number(double angle) {
@@ -255,12 +270,13 @@ final class RoundChart {
   }
 
   private List<List<String>> rows(
-      List<Station> stations, String runOut, String high, String residual) {
+      List<Station> stations, String total, String twice, String high, String residual) {
     List<List<String>> rows = new ArrayList<>();
     for (Station station : stations) {
       rows.add(List.of(station.label(), degrees(station.angle()), station.text()));
     }
-    rows.add(List.of("run-out of the first harmonic", "highest at " + high, runOut));
+    rows.add(List.of("total indicator reading", "greatest less least", total));
+    rows.add(List.of("twice the eccentricity, first harmonic", "highest at " + high, twice));
     rows.add(List.of("left over, root mean square", "", residual));
     return rows;
   }

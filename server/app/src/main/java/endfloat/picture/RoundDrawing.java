@@ -27,7 +27,7 @@ final class RoundDrawing {
   }
 
   /** What is written. */
-  record Words(String result, String axis, String runOut, String description) {}
+  record Words(String result, String axis, String twice, String description) {}
 
   private final List<Station> stations;
   private final Station tightest;
@@ -73,7 +73,7 @@ final class RoundDrawing {
     }
     svg.path("chart-curve", curve);
     stations.forEach(this::station);
-    runOut();
+    twice();
     extreme(tightest, "least ");
     extreme(loosest, "greatest ");
     return svg.finished();
@@ -121,7 +121,7 @@ final class RoundDrawing {
   }
 
   /** A dimension between crest and trough, at the right. */
-  private void runOut() {
+  private void twice() {
     double top = up.at(wave.mean() + wave.amplitude());
     double foot = up.at(wave.mean() - wave.amplitude());
     double x = RIGHT + 24;
@@ -143,7 +143,7 @@ final class RoundDrawing {
             .close());
     double middle = (top + foot) / 2;
     // its uncertainty on a line of its own: beside the figure it would run off the picture
-    String[] lines = words.runOut().split(" (?=\u00b1)|(?<=run-out) ");
+    String[] lines = words.twice().split(" (?=\u00b1)|(?<=eccentricity) ");
     double y = middle - 8.5 * lines.length + 13;
     for (int i = 0; i < lines.length; i++) {
       svg.text(i == 0 ? "chart-label" : "chart-name", x + 10, y + 17 * i, Anchor.START, lines[i]);

@@ -154,9 +154,16 @@ class ChartPictureTest {
       b += LASH[i] * StrictMath.sin(i * Math.PI / 4) / 4;
       mean += LASH[i] / 8;
     }
-    double runOut = 2 * StrictMath.hypot(a, b);
-    String shown = picture.rows().get(8).get(2);
-    assertEquals(runOut, Double.parseDouble(shown.replace(" mm", "")), 1e-6, shown);
+    double twice = 2 * StrictMath.hypot(a, b);
+    // 0.170 less 0.134: what a drawing means by run-out, and not twice the harmonic
+    assertEquals("total indicator reading", picture.rows().get(8).get(0));
+    assertEquals("0.036 mm", picture.rows().get(8).get(2));
+    assertTrue(
+        picture.description().contains("total indicator reading 0.036 mm (greatest less least)"),
+        picture.description());
+    assertTrue(picture.rows().get(9).get(0).contains("eccentricity, first harmonic"));
+    String shown = picture.rows().get(9).get(2);
+    assertEquals(twice, Double.parseDouble(shown.replace(" mm", "")), 1e-6, shown);
     double squares = 0;
     for (int i = 0; i < 8; i++) {
       double left =
@@ -166,7 +173,7 @@ class ChartPictureTest {
               - b * StrictMath.sin(i * Math.PI / 4);
       squares += left * left;
     }
-    String left = picture.rows().get(9).get(2);
+    String left = picture.rows().get(10).get(2);
     assertEquals(
         StrictMath.sqrt(squares / 5), Double.parseDouble(left.replace(" mm", "")), 5e-5, left);
     assertTrue(picture.description().contains("least 0.134 mm at tooth 1"), picture.description());
