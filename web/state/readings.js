@@ -74,7 +74,7 @@ export function grid(reading, stage, now, room = SHEET_ROW) {
     const column = label(taking.at, across);
     at.set(column, [...(at.get(column) ?? []), taking]);
   }
-  const longest = Math.max(4, ...found.flatMap((taking) => taking.taken.map((text) => text.length)), ...columns.map((one) => one.length));
+  const longest = Math.max(longestText(reading), ...columns.map((one) => one.length));
   const bands = chunks(columns, Math.max(2, Math.floor(room / (longest + 1)))).map((some) => ({
     columns: some,
     rows: [...byRow.values()].map((row) => ({
@@ -109,6 +109,11 @@ export function nextStation(reading, typed) {
 export function elementAt(elements, entry) {
   const at = entry.at ?? {};
   return elements.find((element) => Object.entries(element.labels ?? {}).every(([axis, text]) => String(at[axis]) === String(text)));
+}
+
+/** Characters of the longest text that was typed, a unit with it where one was; at least 4. @param {any} reading */
+export function longestText(reading) {
+  return Math.max(4, ...(reading.entries ?? []).flatMap((entry) => takenTexts(entry).map((text) => text.length)));
 }
 
 /** Whether anything of it was taken, at any stage. @param {any} reading */

@@ -65,7 +65,7 @@ export class CausesBody {
     this.#frame.setAttribute("aria-label", `Causes and evidence of clause ${this.clause.cell.number}`);
     this.#frame.replaceChildren(...(some ? [this.#board()] : []));
     this.#effect.replaceChildren(...this.#effects());
-    const why = this.#reasons();
+    const why = [this.#mechanisms(), ...this.#reasons()].filter(Boolean);
     this.#why.replaceChildren(...why);
     this.#frame.hidden = !some;
     this.#why.hidden = why.length === 0;
@@ -86,15 +86,14 @@ export class CausesBody {
       return cell;
     });
     const enough = board.map((one) => el("td", {}, one.enough ? el("span", { class: `enough ${one.enough.replace(" ", "-")}` }, one.enough) : el("span", { class: "none-given" }, "–")));
-    const standing = this.#causes.map((cause, at) => el("td", {}, board[at]?.standing ?? "open", board[at]?.standing === "ruled out" && el("span", { class: "with" }, cause.fact)));
-    const mechanism = this.#causes.map((cause) => el("td", {}, el("span", { class: "with" }, cause.mechanism || "–")));
+    const standing = this.#causes.map((_, at) => el("td", {}, board[at]?.standing ?? "open"));
     return el(
       "table",
       { class: "t causes" },
       el("caption", { class: "unseen" }, `Candidate causes of clause ${this.clause.cell.number} across, evidence down`),
       el("thead", {}, el("tr", {}, el("th", { scope: "col" }, "Evidence"), ...head)),
       el("tbody", {}, ...evidence),
-      el("tbody", { class: "sums" }, across("Mechanism", mechanism, ""), across(effect, adds, "adds"), across("Big enough for the damage", enough, ""), across("Standing", standing, "standing")),
+      el("tbody", { class: "sums" }, across(effect, adds, "adds"), across("Big enough for the damage", enough, ""), across("Standing", standing, "standing")),
     );
   }
 
@@ -143,6 +142,17 @@ export class CausesBody {
   #fieldWord(at) {
     const [, list, index] = at.split("/");
     return list === "causes" ? this.#causes[Number(index)]?.name || `cause ${Number(index) + 1}` : list;
+  }
+
+  /** How each cause comes to the damage, and the fact that rules it out. */
+  #mechanisms() {
+    const board = this.clause.cell.board?.causes ?? [];
+    const told = this.#causes.map((cause, at) => ({ cause, ruledOut: board[at]?.standing === "ruled out" })).filter(({ cause, ruledOut }) => cause.mechanism || (ruledOut && cause.fact));
+    if (told.length === 0) return null;
+    const rows = told.map(({ cause, ruledOut }) =>
+      el("tr", {}, el("th", { scope: "row" }, cause.name || "not named"), el("td", { "data-label": "Mechanism" }, cause.mechanism || "–", ruledOut && el("span", { class: "with" }, `ruled out: ${cause.fact}`))),
+    );
+    return el("table", { class: "t mechanisms" }, el("caption", {}, "How each comes to the damage"), el("thead", {}, el("tr", {}, ...["Cause", "Mechanism"].map((text) => el("th", { scope: "col" }, text)))), el("tbody", {}, ...rows));
   }
 
   /** Each mark that says something, with its reason and clause; first what has not been measured. */

@@ -3,7 +3,15 @@ import { attribute, el, fragment, mark, write } from "./dom.js";
 
 /** A name as the server sets it, or as typed where it has no figure yet. @param {string} name @param {string} [set] */
 export function nameMark(name, set) {
-  return el("span", { class: "nm" }, set ? fragment(set) : name);
+  return el("span", { class: "nm" }, set ? fragment(set) : broken(name));
+}
+
+/** A name as typed; where it has no room it breaks behind a low line. @param {string} name */
+function broken(name) {
+  const parts = name.split(/(?<=_)/);
+  const whole = document.createDocumentFragment();
+  parts.forEach((part, index) => whole.append(...(index > 0 ? [el("wbr"), part] : [part])));
+  return whole;
 }
 
 /** A name that is set once its figure has come. */
@@ -22,7 +30,7 @@ export class Name {
     const set = figure?.set ?? "";
     if (!this.#name || set === this.#set) return;
     this.#set = set;
-    this.element.replaceChildren(set ? fragment(set) : this.#name);
+    this.element.replaceChildren(set ? fragment(set) : broken(this.#name));
   }
 }
 

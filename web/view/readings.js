@@ -1,4 +1,4 @@
-import { hasStations } from "../state/readings.js";
+import { hasStations, longestText } from "../state/readings.js";
 import { arrange, el, write } from "./dom.js";
 import { Particulars } from "./particulars.js";
 import { ReadingRow } from "./reading-row.js";
@@ -40,6 +40,7 @@ export class ReadingsBody {
     const { record } = this.clause.page.desk.sheet;
     const plain = this.#readings.map((reading) => ({
       ...reading,
+      longest: hasStations(reading) ? longestText(reading) : 0,
       entries: (reading.entries ?? []).map((entry) => ({ ...entry, taken: (entry.taken ?? []).length })),
     }));
     return JSON.stringify([plain, record.instruments, record.parts, record.title_block?.date, this.clause.page.stage, this.clause.page.isNarrow]);

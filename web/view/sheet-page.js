@@ -61,7 +61,7 @@ export class SheetPage {
     this.desk.listen((event, detail) => this.#heard(event, detail));
     this.steps = new FirstSteps(this, id);
     this.keyboard = new Keyboard(this.ways.keys(), [["Show first steps again", () => this.steps.again()]]);
-    this.narrow = matchMedia("(max-width: 760px)");
+    this.narrow = matchMedia("screen and (max-width: 760px)");
     this.narrow.addEventListener("change", () => this.#clauses.forEach((clause) => clause.update()));
     addEventListener("online", () => this.desk.connection.hurry());
     addEventListener("pagehide", () => this.#leave());

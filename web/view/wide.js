@@ -3,6 +3,8 @@ const BREAKS = new Set(["+", "−", "-", "=", "<", ">", "≤", "≥", "×", "±"
 const INDENT = 18;
 // a piece on a line of its own is set a little wider than within the whole
 const SLACK = 16;
+/** On paper: how wide the column of formulas is in css/print.css, and how much smaller they are set there. */
+const PAPER = { room: 292, scale: 0.8 };
 
 /** @typedef {HTMLElement & {whole?: Element | null}} Holder an element with its formula before that was broken */
 
@@ -19,6 +21,8 @@ export class Wide {
     this.body = body;
     new ResizeObserver(([entry]) => this.#resized(entry.contentRect.width)).observe(body);
     document.fonts.addEventListener("loadingdone", () => this.#again());
+    addEventListener("beforeprint", () => this.#again((element) => (element.matches(".formula, .numbers") ? PAPER.room / PAPER.scale : element.clientWidth)));
+    addEventListener("afterprint", () => this.#again());
   }
 
   /** Takes note of a formula that was drawn anew. @param {Holder} element */
@@ -41,8 +45,8 @@ export class Wide {
     this.#again();
   }
 
-  /** Everything anew, at another width or in the faces that have come. */
-  #again() {
+  /** Everything anew, at another width or in the faces that have come. @param {(element: HTMLElement) => number} [room] */
+  #again(room) {
     /** @type {NodeListOf<Holder>} */
     const found = this.body.querySelectorAll(SCROLLS);
     const all = [...found];
@@ -50,14 +54,15 @@ export class Wide {
       if (element.whole) element.replaceChildren(element.whole);
       element.whole = null;
     }
-    fit(all);
+    fit(all, room);
   }
 }
 
-/** @param {HTMLElement[]} elements */
-function fit(elements) {
+/** @param {HTMLElement[]} elements @param {(element: HTMLElement) => number} [room] of each */
+function fit(elements, room = own) {
+  const isWide = (element) => (room === own ? element.scrollWidth : needed(element)) > room(element) + 1;
   const wide = elements.filter(isWide);
-  wide.forEach(breakLines);
+  for (const element of wide) breakLines(element, room(element));
   for (const element of elements) {
     const scrolls = wide.includes(element) && isWide(element);
     if (scrolls) element.tabIndex = 0;
@@ -66,18 +71,24 @@ function fit(elements) {
 }
 
 /** @param {Element} element */
-function isWide(element) {
-  return element.scrollWidth > element.clientWidth + 1;
+function own(element) {
+  return element.clientWidth;
 }
 
-/** @param {Holder} element that holds a formula too long for one line */
-function breakLines(element) {
+/** How wide the formula of an element is, whether the element has room for it or not. @param {Element} element */
+function needed(element) {
+  const math = element.firstElementChild?.localName === "math" ? [...element.children] : [];
+  return Math.max(element.scrollWidth > element.clientWidth ? element.scrollWidth : 0, ...math.map((one) => one.getBoundingClientRect().width));
+}
+
+/** @param {Holder} element that holds a formula too long for one line @param {number} room */
+function breakLines(element, room) {
   const whole = element.querySelector("math");
   if (!whole || element.children.length !== 1) return;
   const left = whole.getBoundingClientRect().left;
   const places = [...breaksIn(whole, 0)].map((place) => ({ ...place, at: place.node.getBoundingClientRect().left - left }));
   // the element knows how wide the formula is: its own box ends with the line
-  const chosen = chooseFrom(places, element.scrollWidth, element.clientWidth - SLACK);
+  const chosen = chooseFrom(places, needed(element), room - SLACK);
   if (chosen.length === 0) return;
   const ends = [null, ...chosen, null];
   const lines = ends.slice(1).map((to, index) => piece(whole, ends[index], to));

@@ -2,7 +2,7 @@ import { answerOf } from "../state/figures.js";
 import { cutAt } from "../state/source.js";
 import { arrange, el, fragment, mark, write } from "./dom.js";
 import { Editing } from "./editing.js";
-import { nameMark, Quantity } from "./quantity.js";
+import { Name, Quantity } from "./quantity.js";
 import { errorGlyph, Judgements } from "./verdict.js";
 
 /** A working: one row a line; name, formula with the numbers beneath, value, verdict against limits. */
@@ -164,7 +164,8 @@ class Row {
     this.#line = line;
     this.tr.dataset.line = line.line;
     if (!before || before.name !== line.name || before.kind !== line.kind) {
-      this.#name.replaceChildren(line.nameMath ? fragment(line.nameMath) : line.name ? nameMark(line.name) : el("span", { class: "un" }, WORDS[line.kind] ?? "line"), this.#unit);
+      this.called = new Name(line.name, WORDS[line.kind] ?? "line");
+      this.#name.replaceChildren(this.called.element, this.#unit);
     }
     // An input says where its value is from; the value itself stands in the result column.
     const formula = line.kind === "input" && line.given ? "" : (line.formula ?? "");
@@ -189,6 +190,7 @@ class Row {
     const figure = this.#line.figure ? this.page.desk.figure(this.#line.figure) : undefined;
     // the unit that the value is shown in, which on a sheet of the other system is not the one declared
     write(this.#unit, this.#line.kind === "limit" ? "limit" : figure?.unit || this.#line.unit || "");
+    this.called.show(figure);
     this.#putIn(figure);
     const wrong = this.#problems.find((problem) => problem.severity === "ERROR") ?? (figure?.state === "error" ? figure.error : undefined);
     const hints = this.#problems.filter((problem) => problem.severity !== "ERROR");

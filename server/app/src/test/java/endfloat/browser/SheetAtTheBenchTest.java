@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +15,42 @@ import org.openqa.selenium.Keys;
 class SheetAtTheBenchTest extends OnTheDemonstration {
   @AfterEach
   void asWideAsBefore() {
+    browser.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
     browser.resize(1440, 1000);
+  }
+
+  /** On A4, less its margins, a sheet is 180 mm wide: 680 px at 96 to the inch. */
+  @Test
+  void onPaperNoFormulaAndNoTableRunsIntoItsNeighbour() {
+    sheet();
+    browser.find("#clause-c14 .further");
+    browser.run("dispatchEvent(new Event('beforeprint'))");
+    Number widest =
+        (Number)
+            browser.run(
+                "return Math.max(...[...document.querySelectorAll('.lines .work math')].map((one) =>"
+                    + "  [...one.querySelectorAll('*')].reduce((right, inner) =>"
+                    + "    Math.max(right, inner.getBoundingClientRect().right), 0)"
+                    + "  - one.closest('.work').getBoundingClientRect().left))");
+    browser.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    browser.resize(680, 1000);
+    Number room =
+        (Number)
+            browser.run(
+                "const work = document.querySelector('.lines .work');"
+                    + "return work.clientWidth - parseFloat(getComputedStyle(work).paddingRight)");
+    // formulas are four fifths of their size on paper: css/print.css against css/ground.css
+    double onPaper = widest.doubleValue() * 14 / 17.5;
+    assertTrue(onPaper <= room.doubleValue(), onPaper + " px of formula in " + room + " px");
+    assertEquals(
+        List.of(),
+        browser.run(
+            "const frame = document.querySelector('.frame').getBoundingClientRect().right;"
+                + "return [...document.querySelectorAll('table, .chart svg, .prose, td, th')]"
+                + ".filter((one) => one.getClientRects().length > 0)"
+                + ".filter((one) => one.getBoundingClientRect().right > frame + 1)"
+                + ".map((one) => one.outerHTML.slice(0, 120))"),
+        "runs past the frame");
   }
 
   @ParameterizedTest

@@ -53,6 +53,22 @@ class SheetEditingTest extends OnTheDemonstration {
   }
 
   @Test
+  void aReadingNotYetTakenIsToTakeAndNoFault() {
+    sheet().take("c7", "0/0/0", " ").awaitKept().awaitText("#figure-t_cold .result", "to take");
+    browser.awaitText("#figure-t_cold .lim", "waiting");
+    browser.awaitText("#clause-c7 .state", "1 waiting");
+    assertEquals(
+        List.of(),
+        browser.driver().findElements(By.cssSelector("#clause-c7 :is(strong, .refused, .error)")));
+  }
+
+  @Test
+  void aSeriesIsShownByItsLeastAndItsGreatest() {
+    sheet().awaitText("#figure-dial .q", "0.134").awaitText("#figure-dial .q", "0.170");
+    browser.awaitText("#figure-lash_cold .numbers", "0.134");
+  }
+
+  @Test
   void aReadingIsTakenWithItsDigitsAndEnterLeadsToTheNext() {
     SheetWindow sheet = sheet().take("c6", "0/0/0", "0.1350").awaitKept();
     assertEquals("0/1/0", browser.driver().switchTo().activeElement().getDomAttribute("data-key"));

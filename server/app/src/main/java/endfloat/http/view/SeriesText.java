@@ -37,7 +37,8 @@ final class SeriesText {
     }
     String from = shown.get(least).value();
     String to = shown.get(greatest).value();
-    return new Shown(from.equals(to) ? from : from + " .. " + to, unit, "");
+    // where it has to be broken, then behind the dots
+    return new Shown(from.equals(to) ? from : from + "\u00a0.. " + to, unit, "");
   }
 
   private static double si(Value value) {
