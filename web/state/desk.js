@@ -1,6 +1,7 @@
 /** @import { Change, FigureView, Sheet } from "./shapes.js" */
 import { Connection } from "./connection.js";
 import { Outbox } from "./outbox.js";
+import { at, placed } from "./places.js";
 import { changed, opened, whole } from "./sheet.js";
 
 /**
@@ -11,14 +12,19 @@ export class Desk {
   /** @type {Sheet | null} */
   sheet = null;
   isUp = false;
-  /** @type {{cell: string, text: string, lines: any[], tokens: any[], problems: any[], figures: Map<string, FigureView>} | null} */
+  /**
+   * What would be computed with a text that is not kept yet. It is the whole of a working, or a field of
+   * a clause; `figure` is the name of what the field gives.
+   * @type {{cell: string, place: string, text: string, figure: string, lines: any[], tokens: any[], problems: any[], figures: Map<string, FigureView>} | null}
+   */
   preview = null;
 
   #listeners = [];
   #answers = new Map();
   #seq = 0;
   #previewSeq = 0;
-  #asked = "";
+  /** @type {{question: any, place: string, text: string}} what was asked last of a text not kept yet */
+  #asked = { question: {}, place: "", text: "" };
 
   /**
    * @param {() => any} openSocket
@@ -130,14 +136,24 @@ export class Desk {
 
   /** Asks how the sheet would look with this text; the answer is drawn, the record stays. @param {string} cell @param {string} text */
   ask(cell, text) {
-    this.#previewSeq = ++this.#seq;
-    this.#asked = text;
-    return this.connection.send({ type: "preview", cell, text, seq: this.#previewSeq });
+    return this.#ask({ question: { cell, text }, place: "/text", text });
   }
 
-  /** @param {string} cell @param {string} text @param {number} offset @returns {Promise<any>} */
-  complete(cell, text, offset) {
-    return this.#question({ type: "complete", cell, text, offset });
+  /** The same of a field of a clause. @param {string} cell @param {string} field its pointer @param {string} text */
+  askField(cell, field, text) {
+    const { at: where, value } = placed(this.cell(cell)?.source ?? {}, field, text);
+    return this.#ask({ question: { cell, field, at: where, value }, place: field, text });
+  }
+
+  #ask(asked) {
+    this.#previewSeq = ++this.#seq;
+    this.#asked = asked;
+    return this.connection.send({ type: "preview", ...asked.question, seq: this.#previewSeq });
+  }
+
+  /** @param {string} cell @param {string} text @param {number} offset @param {boolean} [expression] the text is one, and no line @returns {Promise<any>} */
+  complete(cell, text, offset, expression) {
+    return this.#question({ type: "complete", cell, text, offset, ...(expression ? { expression } : {}) });
   }
 
   /** @param {string} cell @param {string} name @returns {Promise<any>} */
@@ -255,9 +271,9 @@ export class Desk {
    */
   #settle(change, message) {
     const before = this.preview;
-    const settled = before !== null && (this.cell(before.cell)?.source.text ?? before.text) === before.text;
+    const settled = before !== null && (at(this.cell(before.cell)?.source, before.place) ?? before.text) === before.text;
     if (settled) this.preview = null;
-    else if (before) this.ask(before.cell, this.#asked);
+    else if (before) this.#ask(this.#asked);
     const figures = settled ? new Set([...change.figures, ...before.figures.keys()]) : change.figures;
     this.#tell("sheet", { ...change, figures, author: message.author ?? "", edit: message.edit ?? "" });
   }
@@ -287,7 +303,9 @@ export class Desk {
     const names = new Set([...figures.keys(), ...(this.preview?.figures.keys() ?? [])]);
     this.preview = {
       cell: message.cell,
-      text: this.#asked,
+      place: this.#asked.place,
+      text: this.#asked.text,
+      figure: message.figure ?? "",
       lines: message.lines ?? [],
       tokens: message.tokens ?? [],
       problems: message.problems ?? [],

@@ -50,6 +50,17 @@ test("an earlier text that is kept only now takes nothing back that was typed si
   assert.deepEqual(sent().slice(1).map((message) => [message.type, message.text]), [["preview", "a = 3 mm"]]);
 });
 
+test("a field shows what it would give until it is kept or let go", () => {
+  const { desk, hear, sent } = open();
+  desk.askField("w", "/rows/0/measured", "b - c");
+  assert.deepEqual(sent()[0], { type: "preview", cell: "w", field: "/rows/0/measured", at: "/rows", value: [{ measured: "b - c" }], seq: 1 });
+  hear({ type: "preview", seq: 1, cell: "w", field: "/rows/0/measured", figure: "a", problems: [], figures: { a: figure("2") } });
+  assert.deepEqual([desk.preview.figure, desk.figure("a").value], ["a", "2"]);
+  const kept = { ...cell("", 2), source: { id: "w", rows: [{ measured: "b - c" }] } };
+  hear({ type: "changed", revision: 2, edit: "e1", cells: [kept], figures: { a: figure("2") } });
+  assert.equal(desk.preview, null);
+});
+
 test("only the answer to the last question is shown", () => {
   const { desk, hear, sent } = open();
   desk.ask("w", "a = 2 mm");

@@ -172,8 +172,14 @@ export class CausesBody {
     return this.#answers.map((answer) => answer.name).filter(Boolean);
   }
 
+  /** A field of it is typed in. */
+  previewed() {
+    this.editing?.previewed();
+  }
+
   /** @param {Iterable<string>} names */
   figures(names) {
+    this.editing?.previewed();
     const some = new Set(names);
     for (const answer of this.#answers) {
       if (some.has(answer.name)) answer.figure();
@@ -198,8 +204,8 @@ export class CausesBody {
     const fields = [
       { at: "/effect", caption: "Effect to be explained", look: "long" },
       { at: "/unit", caption: "Unit" },
-      { at: "/observed", caption: "Observed: a value or a name", look: "long" },
-      { at: "/needed", caption: "Size the damage needs", look: "long" },
+      { at: "/observed", caption: "Observed: a value or a name", look: "long", gives: () => this.clause.cell.board?.observed ?? "" },
+      { at: "/needed", caption: "Size the damage needs", look: "long", gives: () => this.clause.cell.board?.needed ?? "" },
     ];
     return { legend: "The effect", fields };
   }
@@ -208,7 +214,7 @@ export class CausesBody {
     const place = `/causes/${at}`;
     const fields = [
       { at: `${place}/name`, caption: "Cause", look: "long" },
-      { at: `${place}/contribution`, caption: "Adds: a value or a name; empty where no size is known", look: "long" },
+      { at: `${place}/contribution`, caption: "Adds: a value or a name; empty where no size is known", look: "long", gives: () => this.clause.cell.board?.causes?.[at]?.figure ?? "" },
       { at: `${place}/mechanism`, caption: "Mechanism: how it comes to the damage", look: "long" },
       { at: `${place}/standing`, caption: "Standing", choices: STANDINGS, otherwise: "open" },
       { at: `${place}/fact`, caption: "Decisive fact, where ruled out" },

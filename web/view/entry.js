@@ -1,5 +1,6 @@
 import { at, placed } from "../state/places.js";
 import { el, mark } from "./dom.js";
+import { ExpressionField } from "./expression-field.js";
 import { Field } from "./field.js";
 
 /**
@@ -10,6 +11,7 @@ import { Field } from "./field.js";
  * @property {string} [look] width: "" a quarter, "half", "whole"
  * @property {[string, string][]} [choices] value and word
  * @property {string} [otherwise] the value where nothing was chosen
+ * @property {() => string} [gives] of an expression: name of the figure that it gives
  *
  * @typedef {object} Group
  * @property {string} legend
@@ -36,6 +38,7 @@ export class Entry {
     this.element.addEventListener("keydown", (event) => {
       if (event.key === "Escape" && !event.defaultPrevented) clause.page.close();
     });
+    this.element.addEventListener("left", () => clause.page.close());
     this.element.addEventListener("taken", (event) => this.#next(event.target));
     this.update();
   }
@@ -79,9 +82,29 @@ export class Entry {
   /** @param {Asked} asked */
   #field(asked) {
     const said = el("span", { class: "refusal", hidden: true, id: `said-${this.clause.id}${asked.at.replaceAll("/", "-")}` });
-    const { input, show } = asked.choices ? this.#choice(asked) : this.#text(asked);
-    this.#fields.push({ at: asked.at, input, show, said });
-    return el("label", { class: asked.look ?? "" }, asked.caption, input, said);
+    /** @type {{at: string, said: HTMLElement, input: any, show: (value: any) => void, element?: HTMLElement, draw?: () => void}} */
+    const field = { at: asked.at, said, ...(asked.choices ? this.#choice(asked) : asked.gives ? this.#expression(asked) : this.#text(asked)) };
+    this.#fields.push(field);
+    return el("label", { class: asked.look ?? "" }, asked.caption, field.element ?? field.input, said);
+  }
+
+  /** @param {Asked} asked */
+  #expression({ at: place, caption, gives }) {
+    const { desk } = this.clause.page;
+    const said = (typed) => this.#said(place, typed);
+    const field = new ExpressionField({ desk, cell: this.clause.id, key: place, caption, keep: (text) => this.#put(place, text.trim()), problems: said });
+    return { input: field.input, element: field.element, show: (value) => field.show(value, gives()), draw: () => field.draw() };
+  }
+
+  /** What is wrong with what is typed in a field, or with what is kept. @param {string} place @param {any[] | null} typed */
+  #said(place, typed) {
+    const field = this.#fields.find((one) => one.at === place);
+    if (field) this.#says(field, typed ?? (this.clause.cell.problems ?? []).filter((one) => one.at === place));
+  }
+
+  /** What the expressions give while one is typed in. */
+  previewed() {
+    for (const field of this.#fields) field.draw?.();
   }
 
   /** @param {Asked} asked */
@@ -122,7 +145,7 @@ export class Entry {
 
   /** Enter leads to the next field. @param {Element} input */
   #next(input) {
-    const all = [...this.element.querySelectorAll("input, select")];
+    const all = [...this.element.querySelectorAll("input:not([hidden]), select")];
     all[all.indexOf(input) + 1]?.focus();
   }
 }

@@ -111,8 +111,14 @@ export class FitsBody {
     return this.#lines.map((line) => line.name).filter(Boolean);
   }
 
+  /** A field of it is typed in. */
+  previewed() {
+    this.editing?.previewed();
+  }
+
   /** @param {Iterable<string>} names */
   figures(names) {
+    this.editing?.previewed();
     const some = new Set(names);
     for (const line of this.#lines) {
       if (some.has(line.name)) line.figure();
@@ -130,6 +136,11 @@ export class FitsBody {
     this.editing.focus();
   }
 
+  /** @param {number} index of the row */
+  #board(index) {
+    return this.clause.cell.board?.rows?.[index] ?? {};
+  }
+
   #group(row, index) {
     const parts = partChoices(this.clause.page.desk.sheet.record);
     const place = `/rows/${index}`;
@@ -142,7 +153,7 @@ export class FitsBody {
     const sizes = [0, 1].flatMap((at) => {
       const name = partName(this.clause.page.desk.sheet.record, row.sizes?.[at]?.of || (at === 0 ? row.part : row.mate));
       const of = `, ${name || (at === 0 ? "part" : "mate")}`;
-      return [{ at: `${place}/sizes/${at}/measured`, caption: `Size measured${of}`, look: "whole" }, ...limits(`${place}/sizes/${at}`, of)];
+      return [{ at: `${place}/sizes/${at}/measured`, caption: `Size measured${of}`, look: "whole", gives: () => this.#board(index).sizes?.[at]?.figure ?? "" }, ...limits(`${place}/sizes/${at}`, of)];
     });
     return {
       legend: `Fit ${row.item || index + 1}`,
@@ -152,7 +163,7 @@ export class FitsBody {
         { at: `${place}/what`, caption: "What is fitted or cleared", look: "long" },
         { at: `${place}/part`, caption: "Part", choices: parts, look: "long" },
         { at: `${place}/mate`, caption: "Mate", choices: parts, look: "long" },
-        { at: `${place}/measured`, caption: "Measured: a value, a name, or such as bore - journal", look: "long" },
+        { at: `${place}/measured`, caption: "Measured: a value, a name, or such as bore - journal", look: "long", gives: () => this.#board(index).figure ?? "" },
         { at: `${place}/unit`, caption: "Unit" },
         { at: `${place}/condition`, caption: "Condition: cold, hot, free ..." },
         ...limits(place, ""),

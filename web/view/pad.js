@@ -33,8 +33,11 @@ export class Pad {
    * @param {string} on.text
    * @param {string} on.label
    * @param {boolean} [on.prose] a note: no tokens, no completion
+   * @param {boolean} [on.single] one line, as in a field: Enter leaves it, and takes a word only where one was chosen
+   * @param {string} [on.key] of a field, to find it again after its row was drawn anew
    * @param {(text: string) => void} on.typed
-   * @param {() => void} on.close
+   * @param {() => void} on.close Esc was pressed
+   * @param {() => void} [on.taken] of a single line: Enter was pressed
    * @param {(text: string, offset: number) => Promise<any>} on.complete
    * @param {(text: string, offset: number) => void} [on.moved] the cursor, or the text
    * @param {() => void} [on.help] F1 was pressed
@@ -48,16 +51,17 @@ export class Pad {
         marks,
         history(),
         EditorView.lineWrapping,
-        EditorView.contentAttributes.of({ "aria-label": on.label, "aria-multiline": "true", spellcheck: on.prose ? "true" : "false" }),
+        EditorView.contentAttributes.of({ "aria-label": on.label, "aria-multiline": on.single ? "false" : "true", spellcheck: on.prose ? "true" : "false", ...(on.key ? { "data-key": on.key } : {}) }),
+        on.single ? EditorView.clipboardInputFilter.of((text) => text.replaceAll(/\s*\n\s*/g, " ")) : [],
         keymap.of([
-          { key: "Escape", run: (view) => (completionStatus(view.state) === "active" ? closeCompletion(view) : (on.close(), true)) },
-          { key: "Mod-Enter", run: () => (on.close(), true) },
+          { key: "Escape", run: (view) => (completionStatus(view.state) === "active" && closeCompletion(view) && !on.single ? true : (on.close(), true)) },
+          { key: "Mod-Enter", run: () => ((on.taken ?? on.close)(), true) },
           { key: "Ctrl-Space", run: startCompletion },
           { key: "F1", run: () => (on.help?.(), true) },
         ]),
         // a query under way must not swallow Esc, so its keys come after ours
-        keymap.of([...completionKeymap, ...historyKeymap, ...standardKeymap]),
-        on.prose ? [] : [tooltips({ parent: on.strip }), autocompletion({ override: [(context) => completions(context, on.complete)], icons: false, defaultKeymap: false })],
+        keymap.of([...completionKeymap, ...(on.single ? [{ key: "Enter", run: () => (on.taken(), true) }] : []), ...historyKeymap, ...standardKeymap]),
+        on.prose ? [] : [tooltips({ parent: on.strip }), autocompletion({ override: [(context) => completions(context, on.complete)], icons: false, defaultKeymap: false, selectOnOpen: !on.single })],
         EditorView.updateListener.of((update) => {
           if (on.strip) inSight(on.strip);
           if (update.docChanged || update.selectionSet) on.moved?.(update.state.doc.toString(), update.state.selection.main.head);
@@ -77,6 +81,12 @@ export class Pad {
     const { doc } = this.view.state;
     const at = line !== undefined && line >= 1 && line <= doc.lines ? doc.line(line).to : doc.length;
     this.view.dispatch({ selection: { anchor: at }, scrollIntoView: true });
+    this.view.focus();
+  }
+
+  /** Selects a stretch, as it was in the field that this pad takes the place of. @param {number} from @param {number} to */
+  select(from, to) {
+    this.view.dispatch({ selection: { anchor: from, head: to } });
     this.view.focus();
   }
 

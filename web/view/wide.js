@@ -4,7 +4,7 @@ const INDENT = 18;
 // a piece on a line of its own is set a little wider than within the whole
 const SLACK = 16;
 /** On paper: how wide the column of formulas is in css/print.css, and how much smaller they are set there. */
-const PAPER = { room: 292, scale: 0.8 };
+const PAPER = { room: 276, scale: 0.8 };
 
 /** @typedef {HTMLElement & {whole?: Element | null}} Holder an element with its formula before that was broken */
 

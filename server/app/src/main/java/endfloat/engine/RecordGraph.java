@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** A record as the source of a graph. A clause whose source is untouched is handed on as it was. */
@@ -62,6 +63,30 @@ public final class RecordGraph {
             record.materials(),
             settings(record.settings()),
             record.titleBlock().date()));
+  }
+
+  /**
+   * What a clause that is entered by fields would give if it read so, without keeping it.
+   *
+   * @return empty for a clause of another kind
+   */
+  public Optional<ValueGraph.Preview> preview(Cell cell) {
+    return fields(cell).map(graph::preview);
+  }
+
+  /** The name that the expression entered at a place of a clause gives its value to. */
+  public static Optional<String> nameAt(Cell cell, String field) {
+    return fields(cell).stream()
+        .flatMap(clause -> clause.lines().stream())
+        .filter(line -> line instanceof FieldLine.Stated stated && stated.text().at().equals(field))
+        .map(FieldLine::name)
+        .findFirst();
+  }
+
+  private static Optional<Clause.Fields> fields(Cell cell) {
+    return GIVING.contains(cell.kind()) && clause(cell) instanceof Clause.Fields fields
+        ? Optional.of(fields)
+        : Optional.empty();
   }
 
   private static Clause clause(Cell cell) {

@@ -118,10 +118,15 @@ public final class ValueGraph {
    * @return the figures that would change, those gone left out, and the clause's problems
    */
   public Preview preview(String clause, String text) {
+    return preview(new Clause.Working(clause, label(clause), text));
+  }
+
+  /** What a clause would give in the place of the one of its id, without keeping it. */
+  Preview preview(Clause other) {
     GraphSource kept = source;
-    String label = label(clause);
+    String clause = other.id();
     evaluation.hold();
-    Changed change = update(new Clause.Working(clause, label, text));
+    Changed change = update(other);
     Map<String, Figure> figures = new LinkedHashMap<>();
     for (String name : change.names()) {
       figure(name).ifPresent(f -> figures.put(name, f));

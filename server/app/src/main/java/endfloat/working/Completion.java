@@ -21,6 +21,15 @@ public record Completion(int from, List<Option> options) {
    */
   public record Option(String label, String detail, String apply, String kind) {}
 
+  /** An expression that stands alone is read as what a name would be given. */
+  private static final String GIVEN = "given = ";
+
+  /** What fits at a place of an expression that stands alone, as in the field of a fit. */
+  public static Completion inExpression(String text, int offset, Scope scope, Catalogue catalogue) {
+    Completion found = at(GIVEN + text, GIVEN.length() + offset, scope, catalogue);
+    return new Completion(found.from() - GIVEN.length(), found.options());
+  }
+
   /**
    * What fits at a place.
    *

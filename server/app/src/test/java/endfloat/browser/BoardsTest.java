@@ -46,6 +46,26 @@ class BoardsTest extends OnTheDemonstration {
     sheet.awaitKept();
   }
 
+  @Test
+  void whatAnExpressionGivesStandsBeneathItWhileItIsTyped() {
+    String fits = clauseOf("Schedule of fits and clearances");
+    sheet.press(fits, "edit");
+    String field = "#clause-" + fits + " label:has([data-key='/rows/1/measured'])";
+    browser.run("arguments[0].focus()", browser.find(field + " input"));
+    browser.find(field + " .cm-content");
+    String kept =
+        browser.find("#clause-" + fits + " .t.fits [id='figure-" + fits + ".r2'] .v").getText();
+    sheet.chord(Keys.CONTROL, "a").type("lash_loose");
+    browser.awaitText(field + " .pad-words", "lash_loosest");
+    sheet.type("st");
+    browser.awaitText(field + " .gives", "= 0.1800 mm");
+    assertEquals("kept", browser.find(".kept").getText().substring(0, 4));
+    sheet.type(Keys.ESCAPE);
+    browser.awaitText(field + " .gives", "= " + kept);
+    sheet.type(Keys.ESCAPE);
+    browser.await(driver -> driver.findElements(By.cssSelector(".clause.editing")).isEmpty());
+  }
+
   /** Adds a clause with the keyboard's own way: its title, then Enter to its fields. */
   private String added(String kind) {
     sheet.press("c16", kind);

@@ -2,6 +2,7 @@ package endfloat.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -203,6 +204,40 @@ class LiveTest {
       assertEquals("within", preview.at("/figures/a/verdict").asText());
       assertEquals(2, preview.at("/lines/0/line").asInt());
       assertFalse(freshSheet().path("figures").has("a"));
+    }
+  }
+
+  @Test
+  void whatIsTypedInAFieldShowsWhatItWouldGiveAndKeepsNothing() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      String field = "/rows/1/measured";
+      page.say(
+          "{'type':'preview','cell':'c42','seq':3,'field':'"
+              + field
+              + "','at':'"
+              + field
+              + "','value':'lash_loosest'}");
+      JsonNode preview = page.await("preview");
+      String name = preview.path("figure").asText();
+      assertTrue(name.startsWith("c42."), preview::toString);
+      JsonNode loosest = freshSheet().at("/figures/lash_loosest/value");
+      assertEquals(loosest, preview.path("figures").path(name).path("value"), preview::toString);
+      assertNotEquals(loosest, freshSheet().path("figures").path(name).path("value"));
+
+      page.say(
+          "{'type':'preview','cell':'c42','seq':4,'field':'"
+              + field
+              + "','at':'"
+              + field
+              + "','value':'no_such'}");
+      JsonNode wrong = page.await("preview").path("problems");
+      assertTrue(wrong.toString().contains(field), wrong::toString);
+      page.say(
+          "{'type':'complete','cell':'c42','expression':true,'text':'lash_loo','offset':8,'seq':5}");
+      JsonNode words = page.await("completions");
+      assertEquals(0, words.path("from").asInt());
+      assertTrue(words.path("options").toString().contains("lash_loosest"), words::toString);
     }
   }
 

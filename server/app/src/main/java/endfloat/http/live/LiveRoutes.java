@@ -2,6 +2,7 @@ package endfloat.http.live;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.http.view.SheetQuestions;
 import endfloat.record.Change;
 import endfloat.record.Edit;
 import endfloat.record.EditRefusedException;
@@ -169,14 +170,13 @@ public final class LiveRoutes {
         sheet.ask(
             view ->
                 switch (text(message, "type")) {
-                  case "preview" ->
-                      view.questions().preview(text(message, "cell"), text(message, "text"));
+                  case "preview" -> preview(view.questions(), message);
                   case "complete" ->
                       view.questions()
                           .completions(
-                              text(message, "cell"),
                               text(message, "text"),
-                              message.path("offset").asInt(0));
+                              message.path("offset").asInt(0),
+                              message.path("expression").asBoolean());
                   case "hover" ->
                       view.questions().hover(text(message, "cell"), text(message, "name"));
                   case "offer" ->
@@ -187,6 +187,15 @@ public final class LiveRoutes {
       answer.set("seq", message.get("seq"));
     }
     return answer;
+  }
+
+  /** Of a text, or of a field of a clause. */
+  private static ObjectNode preview(SheetQuestions questions, JsonNode message) {
+    String cell = text(message, "cell");
+    return message.has("field")
+        ? questions.preview(
+            cell, text(message, "at"), message.path("value"), text(message, "field"))
+        : questions.preview(cell, text(message, "text"));
   }
 
   private static String idOf(JsonNode message) {

@@ -1,5 +1,6 @@
 package endfloat.http.view;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -7,9 +8,15 @@ import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Catalogue;
 import endfloat.engine.Figure;
 import endfloat.engine.PlacedLines;
+import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
+import endfloat.record.Cell;
+import endfloat.record.Change;
+import endfloat.record.EditRefusedException;
+import endfloat.record.RecordChange;
 import endfloat.working.Completion;
 import endfloat.working.Hover;
+import endfloat.working.Scope;
 import endfloat.working.Terms;
 import java.util.HashMap;
 import java.util.Map;
@@ -33,11 +40,48 @@ public final class SheetQuestions {
     ValueGraph.Preview preview = sheet.graph().preview(cell, text);
     // The limits and numbers of the text that is previewed, not of the one that is kept.
     PlacedLines lines = new PlacedLines(sheet.graph()).with(cell, preview.lines());
+    message.set("lines", sheet.lineViews().lines(preview.lines()));
+    message.set("tokens", LineViews.tokens(text));
+    return found(message, preview, lines);
+  }
+
+  /**
+   * What would be computed if a clause that is entered by fields held a value at a place; nothing
+   * is kept.
+   *
+   * @param at where the value is put, which may be above the field
+   * @param field the field that is typed in: the answer names its figure
+   */
+  public ObjectNode preview(String cell, String at, JsonNode value, String field) {
+    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "preview");
+    message.put("cell", cell).put("field", field);
+    try {
+      Cell typed =
+          RecordChange.apply(sheet.record(), Change.put(cell, at, value))
+              .record()
+              .cell(cell)
+              .orElseThrow();
+      RecordGraph.nameAt(typed, field).ifPresent(name -> message.put("figure", name));
+      sheet
+          .figures()
+          .preview(typed)
+          .ifPresent(preview -> found(message, preview, new PlacedLines(sheet.graph())));
+    } catch (EditRefusedException e) {
+      message
+          .putArray("problems")
+          .addObject()
+          .put("at", field)
+          .put("message", e.getMessage())
+          .put("wayOut", e.wayOut())
+          .put("severity", "ERROR");
+    }
+    return message;
+  }
+
+  private ObjectNode found(ObjectNode message, ValueGraph.Preview preview, PlacedLines lines) {
     FigureViews views = sheet.figureViews(lines);
     Map<String, Figure> figures = new HashMap<>(sheet.known());
     figures.putAll(preview.figures());
-    message.set("lines", sheet.lineViews().lines(preview.lines()));
-    message.set("tokens", LineViews.tokens(text));
     ArrayNode problems = message.putArray("problems");
     preview.problems().forEach(one -> problems.add(ProblemViews.view(one)));
     ObjectNode changed = message.putObject("figures");
@@ -49,10 +93,18 @@ public final class SheetQuestions {
     return message;
   }
 
-  /** What may be typed at a place. */
-  public ObjectNode completions(String cell, String text, int offset) {
+  /**
+   * What may be typed at a place.
+   *
+   * @param alone whether the text is an expression alone, as in a field, and not lines of a working
+   */
+  public ObjectNode completions(String text, int offset, boolean alone) {
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "completions");
-    Completion completion = Completion.at(text, offset, sheet.graph().scope(), Catalogue.library());
+    Scope scope = sheet.graph().scope();
+    Completion completion =
+        alone
+            ? Completion.inExpression(text, offset, scope, Catalogue.library())
+            : Completion.at(text, offset, scope, Catalogue.library());
     ArrayNode options = message.put("from", completion.from()).putArray("options");
     for (Completion.Option option : completion.options()) {
       ObjectNode one = options.addObject();
