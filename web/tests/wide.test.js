@@ -21,3 +21,9 @@ test("a formula breaks before a factor only where signs leave a line too long", 
   assert.deepEqual(chooseFrom(places, 340, 320), ["sign"]);
   assert.deepEqual(chooseFrom(places, 500, 320), ["factor"]);
 });
+
+test("behind an opening bracket it breaks only where nothing else is left", () => {
+  const places = [{ ...place("argument", 150, 1.5), factor: true, opening: true }, { ...place("factor", 360, 1.5), factor: true }];
+  assert.deepEqual(chooseFrom(places, 500, 320), ["argument", "factor"]);
+  assert.deepEqual(chooseFrom([places[0], { ...places[1], at: 250 }], 500, 320), ["factor"]);
+});
