@@ -32,7 +32,7 @@ class ComparePage {
         this.place.replaceChildren(el("p", { class: "nothing" }, "Name two records above. The earlier states of a record stand in the lists once it has been compared."));
       }
     } catch (failure) {
-      this.says.offer(failure.message, []);
+      this.place.replaceChildren(el("p", { class: "nothing", role: "alert" }, failure.message));
     }
     document.documentElement.dataset.ready = "";
   }
