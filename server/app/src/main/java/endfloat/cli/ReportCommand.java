@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.http.view.PaperView;
+import endfloat.record.DiskFiles;
+import endfloat.record.Photographs;
 import endfloat.report.PaperSize;
 import endfloat.report.ReportPage;
 import endfloat.report.SheetOnPaper;
@@ -55,7 +57,8 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SheetOnPaper sheet = PaperView.of(RecordFile.read(record));
+    SheetOnPaper sheet =
+        PaperView.of(RecordFile.read(record), Photographs.beside(new DiskFiles(), record));
     PaperFile.write(out, record, report(sheet, letter ? PaperSize.LETTER : PaperSize.A4));
     JsonNode summary = sheet.view().path("summary");
     if (json) {

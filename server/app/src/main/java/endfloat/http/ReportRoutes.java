@@ -3,6 +3,7 @@ package endfloat.http;
 import endfloat.http.live.LiveDesk;
 import endfloat.http.view.PaperView;
 import endfloat.record.InvestigationRecord;
+import endfloat.record.Photographs;
 import endfloat.record.RecordId;
 import endfloat.record.Shelf;
 import endfloat.report.PaperSize;
@@ -31,7 +32,7 @@ final class ReportRoutes {
 
   private void report(Context ctx) throws IOException {
     RecordId id = new RecordId(ctx.pathParam("id"));
-    SheetOnPaper sheet = PaperView.of(saved(id));
+    SheetOnPaper sheet = PaperView.of(saved(id), photographs(id));
     boolean kept = ctx.queryParam("download") != null;
     String html =
         kept ? ReportPage.html(sheet, paper(ctx)) : ReportPage.served(sheet, paper(ctx), id);
@@ -48,8 +49,12 @@ final class ReportRoutes {
     InvestigationRecord record = saved(id);
     Attached file = new Attached(id.text() + ".json", shelf.bytes(id));
     // the sheet is let go of: edits go on while the PDF is made
-    SheetOnPaper sheet = PaperView.of(record);
+    SheetOnPaper sheet = PaperView.of(record, photographs(id));
     PaperAnswer.pdf(ctx, id.text() + ".pdf", stop -> PdfReport.of(sheet, paper(ctx), file, stop));
+  }
+
+  private Photographs photographs(RecordId id) {
+    return Photographs.of(shelf.files(), shelf.place(id));
   }
 
   private static PaperSize paper(Context ctx) {

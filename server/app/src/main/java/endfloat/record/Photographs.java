@@ -33,6 +33,12 @@ public final class Photographs {
     return new Photographs(files, place.file().resolveSibling(place.id().text() + ".files"));
   }
 
+  /** Of a record in a file by itself, wherever it lies. */
+  public static Photographs beside(FileStore files, Path record) {
+    String name = record.getFileName().toString().replaceFirst("\\.json$", "");
+    return new Photographs(files, record.toAbsolutePath().resolveSibling(name + ".files"));
+  }
+
   /** A photograph as it is kept. */
   public record Photograph(String name, String type, byte[] bytes) {}
 

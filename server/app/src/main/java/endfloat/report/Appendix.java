@@ -33,6 +33,7 @@ final class Appendix {
     out.element("h2", "", "Appendix");
     instruments();
     parts();
+    new PhotoPart(out, sheet).register();
     sources();
     lines();
     charts();

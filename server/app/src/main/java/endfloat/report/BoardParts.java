@@ -130,7 +130,9 @@ final class BoardParts {
       out.some("span", "under", part.isBlank() ? "" : one.path("place").asText()).end();
       out.start("td").text(or(one.path("damage").asText(), "–"));
       String size = joined(", ", one.path("size").asText(), one.path("orientation").asText());
-      out.some("span", "under", size).end();
+      out.some("span", "under", size);
+      String photo = one.path("photo").asText();
+      out.some("span", "under", photo.isBlank() ? "" : "photograph " + photo).end();
       out.start("td").text(or(one.path("method").asText(), "–"));
       String smallest = one.path("smallest").asText();
       out.some("span", "under", smallest.isBlank() ? "" : "smallest shown " + smallest);

@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
+import endfloat.record.Photographs;
 import endfloat.record.RegisteredPart;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -16,9 +18,13 @@ import java.util.TreeSet;
  * @param record the record
  * @param view the whole view of the sheet that a page is sent: clauses and figures, as texts
  * @param stages figures of the other stages at which something was read, by name, for each stage
+ * @param photographs that are kept beside the record
  */
 public record SheetOnPaper(
-    InvestigationRecord record, JsonNode view, Map<String, JsonNode> stages) {
+    InvestigationRecord record,
+    JsonNode view,
+    Map<String, JsonNode> stages,
+    Optional<Photographs> photographs) {
 
   /** A figure as the page shows it; a missing node where there is none. */
   JsonNode figure(String name) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Stages;
 import endfloat.record.InvestigationRecord;
+import endfloat.record.Photographs;
 import endfloat.report.SheetOnPaper;
 import endfloat.sheet.Snapshot;
 import java.util.LinkedHashMap;
@@ -15,8 +16,17 @@ import java.util.Optional;
 public final class PaperView {
   private PaperView() {}
 
-  /** The sheet of a record as it stands, its hashes taken anew. */
+  /** The sheet of a record as it stands, its hashes taken anew, without photographs. */
   public static SheetOnPaper of(InvestigationRecord given) {
+    return of(given, Optional.empty());
+  }
+
+  /** The sheet of a record with the photographs that are kept beside it. */
+  public static SheetOnPaper of(InvestigationRecord given, Photographs photographs) {
+    return of(given, Optional.of(photographs));
+  }
+
+  private static SheetOnPaper of(InvestigationRecord given, Optional<Photographs> photographs) {
     InvestigationRecord record = InvestigationRecord.read(given.write());
     SheetView view = view(record);
     Map<String, JsonNode> stages = new LinkedHashMap<>();
@@ -25,7 +35,7 @@ public final class PaperView {
         stages.put(stage, view(atStage(record, stage)).whole().path("figures"));
       }
     }
-    return new SheetOnPaper(record, view.whole(), stages);
+    return new SheetOnPaper(record, view.whole(), stages, photographs);
   }
 
   private static SheetView view(InvestigationRecord record) {
