@@ -2,7 +2,7 @@ import { el, fragment } from "./dom.js";
 import { Entry } from "./entry.js";
 import { SetOut } from "./set-out.js";
 
-const KINDS = [["against", "a result against an input"], ["round", "readings round a wheel or a journal"], ["spread", "what an uncertainty comes from"], ["calculation", "the picture of a calculation"]];
+const KINDS = [["against", "a result against an input"], ["round", "readings round a wheel or a journal"], ["spread", "what an uncertainty comes from"], ["calculation", "the picture of a calculation"], ["histogram", "how the values of a column are spread"], ["scatter", "one column against another, with its line"], ["box", "a column by groups"], ["run", "a column in the order of its rows"]];
 
 const FIELDS = {
   against: [
@@ -18,6 +18,22 @@ const FIELDS = {
     ["count", "Stations to a turn, where not all were read"],
   ],
   spread: [["of", "The value: its name", "long"]],
+  histogram: [
+    ["of", "The column, such as wear.lash", "long"],
+    ["count", "Stretches it is parted into, about; found where none are given"],
+  ],
+  scatter: [
+    ["of", "The column that is drawn upwards, such as wear.lash", "long"],
+    ["input", "Against which column, such as wear.hours", "long"],
+  ],
+  box: [
+    ["of", "The column, such as wear.lash", "long"],
+    ["input", "By the groups of which column, such as wear.batch", "long"],
+  ],
+  run: [
+    ["of", "The column, such as wear.lash", "long"],
+    ["input", "In the order of which column; as the rows stand where none is given", "long"],
+  ],
   calculation: [["of", "The line that holds the calculation: its name", "long"]],
 };
 

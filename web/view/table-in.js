@@ -11,7 +11,6 @@ export class TableIn {
   #kinds = {};
   #decimal = "point";
   #encoding = "";
-  #sheet = "";
   #seq = 0;
   #said = el("div", { class: "take-in-said" });
   #back = document.activeElement;
@@ -43,7 +42,6 @@ export class TableIn {
     const form = new FormData();
     form.set("decimal", this.#decimal);
     if (this.#encoding) form.set("encoding", this.#encoding);
-    if (this.#sheet) form.set("sheet", this.#sheet);
     for (const [column, kind] of Object.entries(this.#kinds)) form.append("kind", `${column}=${kind}`);
     if (to) form.set("to", to);
     // last, so that all that is said of it is known when it comes
@@ -88,6 +86,7 @@ export class TableIn {
 
   #sentence(found) {
     const problems = (found.problems ?? []).length + (found.more ?? 0);
+    if (!found.columns?.length && problems > 0) return `${this.#file.name} cannot be taken in as it is.`;
     if (!found.columns) return [found.message, found.wayOut].filter(Boolean).join(" ");
     const read = `${this.#file.name}: ${grouped(found.rows)} ${found.rows === 1 ? "row" : "rows"}, ${found.columns.length} ${found.columns.length === 1 ? "column" : "columns"} understood as below.`;
     return problems > 0 ? `${read} ${grouped(problems)} ${problems === 1 ? "value does" : "values do"} not fit; nothing can be taken in before they do.` : read;
@@ -99,19 +98,19 @@ export class TableIn {
       select.value = value;
       return el("label", {}, caption, select);
     };
-    const isSheet = (found.sheets ?? []).length > 0;
+    // a workbook keeps its numbers as numbers
+    if (found.workbook) return null;
     return el(
       "fieldset",
       {},
-      !isSheet && choose("Decimals in the file", this.#decimal, [["point", "point, 12.5"], ["comma", "comma, 12,5"]], (one) => (this.#decimal = one)),
-      !isSheet && choose("Letters", this.#encoding, [["", "as found"], ["UTF-8", "UTF-8"], ["windows-1252", "Windows, western"], ["ISO-8859-1", "Latin-1"], ["UTF-16", "UTF-16"]], (one) => (this.#encoding = one)),
-      isSheet && choose("Sheet of the file", this.#sheet || found.sheets[0], found.sheets.map((one) => [one, one]), (one) => (this.#sheet = one)),
+      choose("Decimals in the file", this.#decimal, [["point", "point, 12.5"], ["comma", "comma, 12,5"]], (one) => (this.#decimal = one)),
+      choose("Letters", this.#encoding, [["", "as found"], ["UTF-8", "UTF-8"], ["windows-1252", "Windows, western"], ["ISO-8859-1", "Latin-1"], ["UTF-16", "UTF-16"]], (one) => (this.#encoding = one)),
     );
   }
 
   #columns(columns) {
-    const rows = columns.map((column, index) => {
-      const kind = el("select", { class: "field", "aria-label": `Kind of ${column.head}`, onchange: () => ((this.#kinds[index] = kind.value), this.#preview()) }, ...KINDS.map(([one, word]) => el("option", { value: one }, word)));
+    const rows = columns.map((column) => {
+      const kind = el("select", { class: "field", "aria-label": `Kind of ${column.head}`, onchange: () => ((this.#kinds[column.written] = kind.value), this.#preview()) }, ...KINDS.map(([one, word]) => el("option", { value: one }, word)));
       kind.value = column.kind || "number";
       return el("tr", {}, el("th", { scope: "row" }, column.head), el("td", {}, column.unit || "–"), el("td", {}, kind), el("td", {}, column.missing ? grouped(column.missing) : "none"), el("td", { class: "firsts" }, (column.first ?? []).join("   ")));
     });
@@ -124,7 +123,7 @@ export class TableIn {
     return el(
       "div",
       { class: "take-in-problems" },
-      el("ul", {}, ...problems.slice(0, SHOWN).map((one) => el("li", {}, el("span", { class: "where" }, one.where ?? [one.row ? `row ${one.row}` : "", one.head].filter(Boolean).join(", ")), ` ${one.message}`))),
+      el("ul", {}, ...problems.slice(0, SHOWN).map((one) => el("li", {}, el("span", { class: "where" }, [one.row ? `row ${one.row}` : "", one.column ? `column ${one.column}` : "", one.head].filter(Boolean).join(", ")), one.row || one.head ? ` ${one.message}` : one.message))),
       beyond > 0 && el("p", {}, `and ${grouped(beyond)} more`),
     );
   }

@@ -13,7 +13,7 @@ export class TableWords {
     this.file = el("input", { type: "file", class: "unseen", tabindex: "-1", "aria-hidden": "true", accept: ".csv,.tsv,.txt,.xlsx", onchange: () => this.file.files[0] && this.takeIn(this.file.files[0]) });
     this.#keep = word("keep rows where", () => this.keeping());
     this.#out = el("a", { class: "word", download: true }, "give out as CSV");
-    this.element = el("div", { class: "register-words", role: "group", "aria-label": "Table" }, el("p", {}, this.#keep, this.#out), this.#line);
+    this.element = el("div", { class: "register-words", role: "group", "aria-label": "Table" }, el("p", {}, this.#keep, word("take in a file", () => this.file.click()), this.#out, this.file), this.#line);
     this.#line.addEventListener("keydown", (event) => this.#key(event));
   }
 

@@ -49,13 +49,27 @@ export class TableBody {
       press: (column) => this.words.column(column),
       moved: (at) => this.#moved(at),
     });
-    this.empty = el("p", { class: "quiet" }, "No column yet. Press Enter and name the table and its columns, or take in a file: its heads become the columns, lash [thou] with the unit.");
+    this.empty = el("p", { class: "quiet" }, "No column yet. Press Enter and name the table and its columns, or ", el("button", { type: "button", class: "word", onclick: () => this.words.file.click() }, "take in a file"), ": its heads become the columns, such as lash [thou].");
     this.elements = [this.answers.element, el("div", { class: "register" }, this.words.element, this.#caption, this.#force, this.register.element, this.#foot, this.#more), this.empty];
+    this.#drops(this.register.element.parentElement);
+    this.#drops(this.empty);
     clause.page.desk.listen((event, detail) => this.#heard(event, detail));
   }
 
   get source() {
     return this.clause.cell.source;
+  }
+
+  /** A file dropped here is taken in, after a look at it. @param {Element} place */
+  #drops(place) {
+    const files = (event) => [...(event.dataTransfer?.types ?? [])].includes("Files");
+    place.addEventListener("dragover", (event) => files(event) && event.preventDefault());
+    place.addEventListener("drop", (event) => {
+      const [file] = /** @type {DragEvent} */ (event).dataTransfer?.files ?? [];
+      if (!file) return;
+      event.preventDefault();
+      this.words.takeIn(file);
+    });
   }
 
   /** What the server says of the rows: how many, what is missing. */

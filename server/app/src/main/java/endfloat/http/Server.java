@@ -73,6 +73,7 @@ public final class Server implements AutoCloseable {
               new RerunRoutes(shelf, desk).addTo(config.routes);
               new PhotoRoutes(shelf).addTo(config.routes);
               new TableRoutes(desk).addTo(config.routes);
+              new TableInRoutes(desk).addTo(config.routes);
               new CompareRoutes(shelf, desk).addTo(config.routes);
               new CatalogueRoutes(Catalogue.library()).addTo(config.routes);
               new LiveRoutes(desk).addTo(config.routes);

@@ -10,39 +10,48 @@ import endfloat.units.ShortestDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A table as CSV: typed texts as they were typed, what was worked out in the unit of its column
  * with all its digits.
  */
 public final class TableOut {
-  private final ValueGraph graph;
   private final TableClause table;
+  private final List<Optional<Figure>> figures;
 
-  private TableOut(ValueGraph graph, TableClause table) {
-    this.graph = graph;
+  private TableOut(TableClause table, List<Optional<Figure>> figures) {
     this.table = table;
+    this.figures = figures;
   }
 
   /** The whole table, its rows in the order of the record. */
   public static String csv(ValueGraph graph, TableClause table) {
-    return new TableOut(graph, table).csv();
-  }
-
-  private String csv() {
-    List<TableColumn> columns = table.columns();
     List<Optional<Figure>> figures = new ArrayList<>();
     int rows = table.size();
-    for (TableColumn column : columns) {
+    for (TableColumn column : table.columns()) {
       Optional<Figure> figure = graph.figure(table.name() + "." + column.head());
       figures.add(figure);
       rows = Math.max(rows, column.isTyped() ? 0 : figure.map(f -> f.elements().size()).orElse(0));
     }
-    return TableWriter.csv(
-        columns.stream().map(TableColumn::withUnit).toList(), rows, row -> row(row, figures));
+    return csv(table, figures, IntStream.range(0, rows).toArray());
   }
 
-  private List<String> row(int row, List<Optional<Figure>> figures) {
+  /**
+   * Some rows of a table.
+   *
+   * @param figures of its columns, in their order
+   * @param rows counted from 0, in the order in which they are given out
+   */
+  public static String csv(TableClause table, List<Optional<Figure>> figures, int[] rows) {
+    TableOut out = new TableOut(table, figures);
+    return TableWriter.csv(
+        table.columns().stream().map(TableColumn::withUnit).toList(),
+        rows.length,
+        at -> out.row(rows[at]));
+  }
+
+  private List<String> row(int row) {
     List<String> texts = new ArrayList<>();
     for (int i = 0; i < figures.size(); i++) {
       boolean typed = table.columns().get(i).isTyped();

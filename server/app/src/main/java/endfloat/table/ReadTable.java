@@ -7,7 +7,8 @@ import java.util.RandomAccess;
 /**
  * A table as read from a file or pasted.
  *
- * @param columns in the order of the file
+ * @param columns in the order of the file, as far as they were understood; empty where its heads or
+ *     its rows could not be
  * @param problems all that is wrong with it; where there are any, nothing may be used of it
  * @param more how many problems there are beyond those
  * @param notices what the reader should know, such as an encoding that was guessed

@@ -293,11 +293,7 @@ public final class TableReader {
   }
 
   private ReadTable done(List<ReadColumn> columns) {
-    return new ReadTable(
-        problems.isEmpty() ? List.copyOf(columns) : List.of(),
-        List.copyOf(problems),
-        more,
-        List.copyOf(notices));
+    return new ReadTable(List.copyOf(columns), List.copyOf(problems), more, List.copyOf(notices));
   }
 
   /** The encoding of a name as a person gives it; empty for one that is not known. */

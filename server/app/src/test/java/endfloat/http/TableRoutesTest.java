@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.net.URLEncoder;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -140,6 +141,76 @@ class TableRoutesTest {
             + "W6-1,16,500,B2,0.032\r\nW6-10,18,900,B2,0.02\r\nW6-2,12,400,B1,0.03\r\nW6-9,,650,B1,\r\n",
         file.body());
     assertTrue(file.headers().firstValue("Content-Type").orElse("").startsWith("text/csv"));
+  }
+
+  private static HttpResponse<String> sent(String record, String what, String file, String fields) {
+    StringBuilder body = new StringBuilder();
+    for (String field : fields.split(";")) {
+      String[] parts = field.split(":", 2);
+      body.append("--x\r\nContent-Disposition: form-data; name=\"").append(parts[0]);
+      body.append("\"\r\n\r\n").append(parts[1]).append("\r\n");
+    }
+    body.append("--x\r\nContent-Disposition: form-data; name=\"file\"; filename=\"bed run.csv\"");
+    body.append("\r\nContent-Type: text/csv\r\n\r\n").append(file).append("\r\n--x--\r\n");
+    return server.send(
+        "/api/records/" + record + "/tables/t1/" + what,
+        b ->
+            b.header("Content-Type", "multipart/form-data; boundary=x")
+                .POST(HttpRequest.BodyPublishers.ofString(body.toString())));
+  }
+
+  @Test
+  void aFileIsLookedAtBeforeItIsTakenInAndLeavesNothingWhereItDoesNotFit() throws IOException {
+    shelve("looked");
+    String bad = "serial,lash [thou]\nW6-3,12.5\nW6-4,\"13,5\"\n";
+    JsonNode found = json(sent("looked", "preview", bad, "decimal:point"));
+    assertEquals("[\"serial\",\"lash\"]", heads(found));
+    JsonNode problem = found.path("problems").path(0);
+    assertEquals(3, problem.path("row").asInt(), "the heads are row 1");
+    assertEquals(2, problem.path("column").asInt());
+    assertTrue(problem.path("message").asText().contains("choose the decimal comma"));
+    assertEquals(422, sent("looked", "take", bad, "decimal:point;to:replace").statusCode());
+    assertEquals(4, json(server.get("/api/records/looked/tables/t1")).path("total").asInt());
+    JsonNode text = json(sent("looked", "preview", bad, "kind:serial=text;decimal:comma"));
+    assertEquals(1, text.path("problems").size(), "12.5 has a point where a comma was said");
+  }
+
+  private static String heads(JsonNode found) {
+    List<String> heads = new ArrayList<>();
+    found.path("columns").forEach(column -> heads.add(column.path("head").asText()));
+    return MAPPER.valueToTree(heads).toString();
+  }
+
+  @Test
+  void aFileTakenInIsOneStepThatKeepsWhatWasSaidOfItsColumns() throws IOException {
+    shelve("taken");
+    String file = "serial,lash [thou],hours [h],batch\nW6-3,12.5,410,B3\nW6-4,,420,B3\n";
+    try (LivePage page = LivePage.open(server, "taken")) {
+      page.await("sheet");
+      assertTrue(json(sent("taken", "preview", file, "decimal:point")).path("appends").asBoolean());
+      assertEquals(200, sent("taken", "take", file, "to:replace").statusCode());
+      JsonNode changed = page.await("changed").path("cells").path(0);
+      assertEquals(2, changed.path("table").path("rows").asInt());
+      JsonNode columns = changed.path("source").path("columns");
+      assertEquals("wear.lash / wear.hours", columns.path(4).path("formula").asText());
+      assertEquals("bed run.csv", changed.path("source").path("from").path("file").asText());
+      assertEquals(200, sent("taken", "take", file, "to:append").statusCode());
+      assertEquals(
+          4, page.await("changed").path("cells").path(0).path("table").path("rows").asInt());
+      page.say("{'type':'undo'}");
+      page.await("changed");
+      page.say("{'type':'undo'}");
+      JsonNode back = page.await("changed").path("cells").path(0);
+      assertEquals(4, back.path("table").path("rows").asInt());
+      assertFalse(back.path("source").has("from"));
+      assertEquals(
+          List.of("W6-2", "W6-10", "W6-9", "W6-1"),
+          first(json(server.get("/api/records/taken/tables/t1"))));
+    }
+    HttpResponse<String> other = sent("taken", "take", "serial,miles\nW6-3,12\n", "to:append");
+    assertEquals(
+        "The columns of the file are not those of the table.",
+        json(other).path("message").asText());
   }
 
   @Test

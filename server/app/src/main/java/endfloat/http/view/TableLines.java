@@ -3,9 +3,8 @@ package endfloat.http.view;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import endfloat.record.TableColumn;
 import endfloat.record.TableOrder;
-import endfloat.table.TableWriter;
+import endfloat.review.TableOut;
 import endfloat.table.TypedTable;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -79,12 +78,8 @@ public final class TableLines {
 
   /** The rows in this order as a CSV file, without the heads of groups. */
   public String csv() {
-    List<TableColumn> columns = rows.table().columns();
     int[] order = Arrays.stream(lines).filter(line -> line >= 0).toArray();
-    return TableWriter.csv(
-        columns.stream().map(TableColumn::withUnit).toList(),
-        order.length,
-        at -> IntStream.range(0, columns.size()).mapToObj(i -> rows.text(order[at], i)).toList());
+    return TableOut.csv(rows.table(), rows.figures(), order);
   }
 
   /** {@code {revision, total, passing, lines: [...]}}. */

@@ -71,6 +71,11 @@ public final class TableRows {
     return revision;
   }
 
+  /** The figures of the columns, in their order; empty for one that has none. */
+  List<Optional<Figure>> figures() {
+    return columns;
+  }
+
   /**
    * Place of a column by its head.
    *
