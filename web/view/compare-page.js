@@ -42,7 +42,7 @@ class ComparePage {
     const shelf = await ask("/api/shelf");
     const records = shelf.records.filter((record) => !record.problem);
     const named = [...new Set([left, right].map((one) => one.split("@")[0]).filter(Boolean))];
-    const states = await Promise.all(named.map(async (id) => [id, (await ask(`/api/records/${encodeURIComponent(id)}/states`)).states]));
+    const states = await Promise.all(named.map(async (id) => [id, (await ask(`/api/records/${encodeURIComponent(id)}/states`).catch(() => ({ states: [] }))).states]));
     for (const [side, chosen] of [["left", left], ["right", right]]) {
       /** @type {HTMLSelectElement} */
       const list = document.querySelector(`#${side}`);

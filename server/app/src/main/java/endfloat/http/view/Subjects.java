@@ -19,6 +19,7 @@ final class Subjects {
           Map.entry("contact", "Contact of curved bodies"),
           Map.entry("instruments", "Instruments"),
           Map.entry("vibration", "Vibration"),
+          Map.entry("statistics", "Columns, lines and scatter"),
           Map.entry("evidence", "Evidence"));
 
   private Subjects() {}
