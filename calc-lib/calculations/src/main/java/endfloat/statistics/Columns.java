@@ -4,6 +4,7 @@ import endfloat.definition.Calculates;
 import endfloat.definition.In;
 import endfloat.definition.RefusedException;
 import java.util.Arrays;
+import java.util.Comparator;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
 import org.apache.commons.math3.stat.descriptive.moment.Variance;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
@@ -53,6 +54,7 @@ public final class Columns {
         "Places and stations are no repeats: the spread of readings round a wheel is run-out, and"
             + " its mean gets no better with more of them."
       },
+      partials = "columnSummaryPartials",
       terms = {"statistics", "average", "standard deviation", "quartile", "spread", "sample"})
   public static Summary columnSummary(@In("<x>") double[] x) {
     int n = x.length;
@@ -74,6 +76,34 @@ public final class Columns {
         quartiles.evaluate(50),
         quartiles.evaluate(75),
         sorted[n - 1]);
+  }
+
+  /** How each of the results moves with each of the values. */
+  public static double[][] columnSummaryPartials(double[] x) {
+    int n = x.length;
+    double[][] partials = new double[9][n];
+    double mean = mean(x);
+    double deviation = deviation(x);
+    Integer[] order = new Integer[n];
+    for (int i = 0; i < n; i++) {
+      order[i] = i;
+      partials[1][i] = 1.0 / n;
+      partials[2][i] = deviation == 0 ? Double.NaN : (x[i] - mean) / (deviation * (n - 1));
+      partials[3][i] = partials[2][i] / Math.sqrt(n);
+    }
+    Arrays.sort(order, Comparator.comparingDouble(i -> x[i]));
+    partials[4][order[0]] = 1;
+    double[] shares = {0.25, 0.5, 0.75};
+    for (int q = 0; q < shares.length; q++) {
+      double rank = shares[q] * (n + 1);
+      int below = (int) Math.floor(rank);
+      partials[5 + q][order[below - 1]] += 1 - (rank - below);
+      if (rank > below) {
+        partials[5 + q][order[below]] += rank - below;
+      }
+    }
+    partials[8][order[n - 1]] = 1;
+    return partials;
   }
 
   /** In two passes, the second taking up what the first has rounded off. */

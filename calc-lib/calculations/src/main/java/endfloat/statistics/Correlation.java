@@ -97,7 +97,13 @@ public final class Correlation {
       source =
           "Spearman's coefficient: Hollander and Wolfe, Nonparametric Statistical Methods (1973),"
               + " chapter 8",
-      cautions = {NO_CAUSE, CHOSEN},
+      cautions = {
+        NO_CAUSE,
+        CHOSEN,
+        "What goes by ranks is taken as exact: values within their uncertainty of one another might"
+            + " stand in another order."
+      },
+      partials = "rankCorrelationPartials",
       terms = {"Spearman", "rank", "relation", "association", "monotonic"})
   public static Ranked rankCorrelation(@In("<x>") double[] x, @In("<y>") double[] y) {
     Columns.holdPairs(x, y, 4);
@@ -107,6 +113,11 @@ public final class Correlation {
     double rho = pearson(a, b);
     boolean counted = x.length <= COUNTED_OUT && isDistinct(a) && isDistinct(b);
     return new Ranked(rho, counted ? countedOut(a, b) : chance(rho, x.length), x.length);
+  }
+
+  /** Ranks do not move with small changes of the values. */
+  public static double[][] rankCorrelationPartials(double[] x, double[] y) {
+    return new double[3][x.length + y.length];
   }
 
   private static double pearson(double[] x, double[] y) {

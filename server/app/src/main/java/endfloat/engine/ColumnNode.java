@@ -251,6 +251,10 @@ final class ColumnNode extends Node {
 
   @Override
   Value evaluate(Frame frame) {
+    if (elements.isEmpty()) {
+      throw LineFailure.notYet(
+          WHOLE, "The table has no rows yet.", "Type or paste some, or read a file.");
+    }
     return new Series(List.of(part.rows().axis()), part.rows().labels(), elements);
   }
 }

@@ -48,7 +48,7 @@ final class DefinitionNode extends LineNode {
     } else {
       Checked.Value value = (Checked.Value) checked;
       formula = new Formula(name(), Root.Kind.INPUT, spreadWords(value), value, planner);
-      fieldUnits = FieldUnits.of(value.value());
+      fieldUnits = FieldUnits.of(value.value(), name -> planner.slot(name).unit());
       found(value.kind(), value.unit().orElse(null), value.problems());
     }
   }

@@ -173,6 +173,11 @@ public final class ValueGraph {
     return wiring.readsOf(node);
   }
 
+  /** Whether a name is a column whose values are typed, not worked out. */
+  public boolean isTypedColumn(String name) {
+    return existing(name).filter(slot -> slot.giver() instanceof ColumnNode).isPresent();
+  }
+
   /** The column of a table by its name with the table's. */
   Optional<Slot> column(String name) {
     return existing(name).filter(Slot::isColumn);

@@ -24,13 +24,18 @@ final class ChartFrame {
   /** An upright axis that holds all of these, with room above and below. */
   static AxisScale upright(double low, double high, int about) {
     double span = high > low ? high - low : Math.max(Math.abs(high), 1);
-    return AxisScale.widened(low - 0.06 * span, high + 0.06 * span, BOTTOM, TOP, about);
+    return AxisScale.widened(lowered(low, 0.06 * span), high + 0.06 * span, BOTTOM, TOP, about);
   }
 
   /** An axis along the foot that holds all of these. */
   static AxisScale along(double low, double high) {
     double span = high > low ? high - low : Math.max(Math.abs(high), 1);
-    return new AxisScale(low - 0.03 * span, high + 0.03 * span, LEFT, RIGHT, 9);
+    return new AxisScale(lowered(low, 0.03 * span), high + 0.03 * span, LEFT, RIGHT, 9);
+  }
+
+  /** Values that are never negative have no axis below nothing. */
+  private static double lowered(double low, double room) {
+    return low >= 0 ? Math.max(0, low - room) : low - room;
   }
 
   SvgWriter svg() {

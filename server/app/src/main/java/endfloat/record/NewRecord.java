@@ -65,7 +65,10 @@ public final class NewRecord {
     block.put("state", "draft");
   }
 
-  /** Empties every reading: stations stay, what was taken, struck or set apart at them goes. */
+  /**
+   * Empties every reading and table: stations stay, what was taken, struck or set apart at them
+   * goes.
+   */
   static void notTaken(JsonNode cells) {
     for (JsonNode cell : cells) {
       for (JsonNode reading : cell.path("readings")) {
@@ -79,6 +82,10 @@ public final class NewRecord {
           kept.add(empty);
         }
         ((ObjectNode) reading).set("entries", kept);
+      }
+      if (Texts.text(cell, "kind").equals("table") && cell.path("rows").size() > 0) {
+        ((ObjectNode) cell).remove("from");
+        ((ObjectNode) cell).putArray("rows");
       }
       ((ObjectNode) cell).remove("remarks");
       OfOtherEngine.forget((ObjectNode) cell);

@@ -11,6 +11,7 @@ import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
 import endfloat.engine.Verdict;
 import endfloat.record.InvestigationRecord;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,6 +21,18 @@ import java.util.Optional;
  */
 public final class Results {
   private Results() {}
+
+  /** What was typed into a table stands there already; how it was judged does not. */
+  private static List<ObjectNode> typed(Figure figure) {
+    return figure.verdict().stream()
+        .map(
+            verdict ->
+                JsonNodeFactory.instance
+                    .objectNode()
+                    .put("name", figure.name())
+                    .put("verdict", verdict.word()))
+        .toList();
+  }
 
   /** The figures of a graph as they are now. */
   public static ObjectNode of(ValueGraph graph) {
@@ -36,7 +49,8 @@ public final class Results {
     results.put("library", LibraryVersion.text());
     ArrayNode figures = results.putArray("figures");
     for (Figure figure : graph.figures().values()) {
-      for (ObjectNode entry : numbers.of(figure)) {
+      for (ObjectNode entry :
+          graph.isTypedColumn(figure.name()) ? typed(figure) : numbers.of(figure)) {
         figures.add(entry.put("cell", figure.clause()));
       }
     }

@@ -10,6 +10,7 @@ import endfloat.engine.RowsInOrder.Arranged;
 import endfloat.engine.RowsInOrder.Stretch;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.TableOrder;
+import endfloat.review.GroupedTable;
 import endfloat.review.TableOut;
 import endfloat.review.TableTaken;
 import endfloat.table.TableAsked;
@@ -85,5 +86,21 @@ class RowsInOrderTest {
             + "12,400,B2,no,0.762\r\n18,900,B1,yes,0.508\r\n\"\",650,B2,no,\r\n15.0,500,,no,0.762\r\n",
         TableOut.csv(GRAPH, RECORD.cells().get(0).table()));
     assertEquals("c2cad3cc", RECORD.cells().get(0).table().from().sha256().substring(0, 8));
+  }
+
+  /** A table of groups is made of formulas, so it is a table like any. */
+  @Test
+  void theGroupsOfATableAreATableThemselves() {
+    ObjectNode tree = RECORD.tree().deepCopy();
+    ObjectNode cell =
+        GroupedTable.clause(
+            RECORD.cells().get(0).table(), "batch", List.of("lash"), "wear.hours > 400 h");
+    tree.withArray("cells").add(cell.put("id", "c2").put("kind", "table").put("name", "by_batch"));
+    ValueGraph graph = RecordGraph.of(InvestigationRecord.of(tree)).graph();
+    assertEquals(List.of(), graph.problems("c2").stream().filter(p -> p.at().isEmpty()).toList());
+    assertEquals(
+        "batch,rows,lash_mean [thou],lash_min [thou],lash_max [thou],lash_sd [thou]\r\n"
+            + "B1,1,18,18,18,\r\nB2,1,,,,\r\n",
+        TableOut.csv(graph, InvestigationRecord.of(tree).cells().get(1).table()));
   }
 }

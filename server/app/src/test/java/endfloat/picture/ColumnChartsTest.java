@@ -72,7 +72,7 @@ class ColumnChartsTest {
     ChartPicture picture = picture("histogram", "wear.lash", "");
     whole(picture);
     assertEquals(7, picture.rows().stream().mapToInt(row -> Integer.parseInt(row.get(2))).sum());
-    assertEquals(List.of("0.1 mm", "0.2 mm", "5"), picture.rows().get(0));
+    assertEquals(List.of("0.1 mm", "0.15 mm", "3"), picture.rows().get(0));
     assertTrue(
         picture.description().startsWith("wear.lash: 7 values from 0.1 mm to 0.33 mm, mean"),
         picture.description());
