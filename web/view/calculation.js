@@ -53,7 +53,7 @@ function row(one, part) {
   return el(
     "tr",
     { class: part ? "part-of" : null },
-    el("th", { scope: "row" }, el("span", { class: "sym" }, fragment(one.symbol)), el("span", { class: "src" }, part ? `${part}( ${one.name}: )` : `${one.name}:`)),
+    el("th", { scope: "row" }, symbol(one), el("span", { class: "src" }, part ? `${part}( ${one.name}: )` : `${one.name}:`)),
     el("td", { class: "l" }, unit(one)),
     el("td", { class: "l" }, [one.range, choices].filter(Boolean).join("; ")),
     el("td", { class: "l" }, one.default ?? "must be given"),
@@ -62,7 +62,13 @@ function row(one, part) {
 }
 
 function result(one) {
-  return el("tr", {}, el("th", { scope: "row" }, ...(one.name ? [el("span", { class: "sym" }, fragment(one.symbol)), el("span", { class: "src" }, `.${one.name}`)] : ["the value"])), el("td", { class: "l" }, unit(one)), el("td", {}, [one.description, (one.choices ?? []).join(", ")].filter(Boolean).join(": ")));
+  return el("tr", {}, el("th", { scope: "row" }, ...(one.name ? [symbol(one), el("span", { class: "src" }, `.${one.name}`)] : ["the value"])), el("td", { class: "l" }, unit(one)), el("td", {}, [one.description, (one.choices ?? []).join(", ")].filter(Boolean).join(": ")));
+}
+
+/** The symbol that a name is set as, where it is not the name itself. @param {any} one */
+function symbol(one) {
+  const set = fragment(one.symbol);
+  return set.textContent === one.name ? "" : el("span", { class: "sym" }, set);
 }
 
 /** @param {any} one */
