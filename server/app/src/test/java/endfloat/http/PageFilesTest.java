@@ -135,6 +135,17 @@ class PageFilesTest {
   }
 
   @Test
+  void aBrowserThatWasNotLetInGetsAPageThatNeedsNoFilesAndLeadsNowhereElse() {
+    HttpResponse<String> answer =
+        server.bare("/sheet/w6-bevel-mesh", b -> b.header("Accept", "text/html"));
+    assertEquals(401, answer.statusCode());
+    String html = answer.body();
+    assertTrue(html.contains("<h1 class=\"f name\">This browser has not been let in yet.</h1>"));
+    assertTrue(html.contains("<style nonce=\"") && html.contains(".frame {"), html);
+    assertFalse(html.contains("<nav") || html.contains("<script") || html.contains("stylesheet"));
+  }
+
+  @Test
   void aProgramThatAsksForNothingGetsJson() {
     HttpResponse<String> answer = server.get("/api/nothing");
     assertEquals(404, answer.statusCode());
