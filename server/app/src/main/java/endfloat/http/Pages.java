@@ -1,6 +1,8 @@
 package endfloat.http;
 
 import endfloat.catalogue.Catalogue;
+import endfloat.record.InvestigationRecord;
+import endfloat.record.RecordException;
 import endfloat.record.RecordId;
 import endfloat.record.Shelf;
 import io.javalin.config.RoutesConfig;
@@ -32,7 +34,14 @@ final class Pages {
 
   private Handler ofRecord(String page) {
     return ctx -> {
-      shelf.place(new RecordId(ctx.pathParam("id")));
+      RecordId id = new RecordId(ctx.pathParam("id"));
+      shelf.place(id);
+      try {
+        InvestigationRecord.read(shelf.bytes(id));
+      } catch (RecordException e) {
+        String message = "the record " + id.text() + " cannot be read: " + e.getMessage();
+        throw new RecordException(e.reason(), message, e);
+      }
       send(ctx, page);
     };
   }

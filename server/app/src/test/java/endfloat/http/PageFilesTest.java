@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -152,6 +154,15 @@ class PageFilesTest {
     assertTrue(answer.body().startsWith("{\"message\":\"There is nothing"), answer.body());
     assertTrue(
         server.send("/api/nothing", b -> b.header("Accept", "text/html")).body().startsWith("{"));
+  }
+
+  @Test
+  void aRecordThatCannotBeReadIsToldInThePlaceOfItsSheet() throws IOException {
+    Files.writeString(server.shelf().resolve("half.json"), "{\"format\":\"endfloat-record\",");
+    HttpResponse<String> answer = page("/sheet/half");
+    assertEquals(400, answer.statusCode());
+    assertTrue(
+        answer.body().contains(">The record half cannot be read: line 1, column "), answer.body());
   }
 
   @Test
