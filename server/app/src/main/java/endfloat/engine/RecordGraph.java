@@ -1,5 +1,6 @@
 package endfloat.engine;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.Settings;
@@ -18,10 +19,14 @@ public final class RecordGraph {
   private static final Set<String> GIVING =
       Set.of("working", "readings", "fits", "causes", "table");
 
+  /** What of a table is no matter of order, title or remarks: these cost no reading of its rows. */
+  private static final Set<String> GIVEN_BY_A_TABLE =
+      Set.of("kind", "name", "from", "columns", "limits", "rows");
+
   private final ValueGraph graph;
   private Map<String, Known> known = new HashMap<>();
 
-  private record Known(Object source, String label, Clause clause) {}
+  private record Known(ObjectNode source, String label, Clause clause) {}
 
   public RecordGraph(ValueGraph graph) {
     this.graph = graph;
@@ -47,7 +52,7 @@ public final class RecordGraph {
         Known before = known.get(cell.id());
         Known kept =
             before != null
-                    && before.source() == cell.source()
+                    && sameValues(before.source(), cell)
                     && before.label().equals(cell.number())
                 ? before
                 : new Known(cell.source(), cell.number(), clause(cell));
@@ -87,6 +92,14 @@ public final class RecordGraph {
     return GIVING.contains(cell.kind()) && clause(cell) instanceof Clause.Fields fields
         ? Optional.of(fields)
         : Optional.empty();
+  }
+
+  /** Whether the clause is what it was, for all that the graph reads of it. */
+  private static boolean sameValues(ObjectNode before, Cell cell) {
+    ObjectNode now = cell.source();
+    return before == now
+        || cell.kind().equals("table")
+            && GIVEN_BY_A_TABLE.stream().allMatch(field -> before.get(field) == now.get(field));
   }
 
   private static Clause clause(Cell cell) {

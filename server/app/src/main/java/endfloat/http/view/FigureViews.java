@@ -186,10 +186,13 @@ final class FigureViews {
     int count = figure.elements().size();
     view.put("count", count).put("value", count + " values");
     Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
-    figure
-        .elements()
-        .forEach(
-            one -> one.verdict().ifPresent(verdict -> verdicts.merge(verdict, 1, Integer::sum)));
+    if (figure.judgements().size() <= count) {
+      figure.judgements().forEach(one -> verdicts.merge(one.verdict(), 1, Integer::sum));
+    } else {
+      figure
+          .elements()
+          .forEach(e -> e.verdict().ifPresent(v -> verdicts.merge(v, 1, Integer::sum)));
+    }
     figure
         .worstElement()
         .ifPresent(

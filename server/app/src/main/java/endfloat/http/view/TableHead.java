@@ -86,8 +86,8 @@ final class TableHead {
   }
 
   private static int absent(Figure figure) {
-    return figure == null
-        ? 0
-        : (int) figure.elements().stream().filter(e -> e.value() instanceof Value.Absent).count();
+    return figure != null && figure.value().orElse(null) instanceof Value.Series series
+        ? (int) series.elements().stream().filter(Value.Absent.class::isInstance).count()
+        : 0;
   }
 }
