@@ -22,8 +22,7 @@ export function tableGroups(clause) {
         fields: [
           { at: `${at}/head`, caption: "Head" },
           { at: `${at}/kind`, caption: "Kind", choices: KINDS, otherwise: "number" },
-          { at: `${at}/unit`, caption: "Unit" },
-          { at: `${at}/u`, caption: "Standard uncertainty of one value" },
+          ...((column.kind || "number") === "number" ? [{ at: `${at}/unit`, caption: "Unit" }, { at: `${at}/u`, caption: "u of one value" }] : []),
           { at: `${at}/formula`, caption: "Worked out from, such as wear.lash / wear.hours", look: "long" },
           { at: `${at}/note`, caption: "What it is", look: "long" },
         ],

@@ -12,15 +12,19 @@ export class TableWords {
     this.body = body;
     this.file = el("input", { type: "file", class: "unseen", tabindex: "-1", "aria-hidden": "true", accept: ".csv,.tsv,.txt,.xlsx", onchange: () => this.file.files[0] && this.takeIn(this.file.files[0]) });
     this.#keep = word("keep rows where", () => this.keeping());
+    this.#in = word("take in a file", () => this.file.click());
     this.#out = el("a", { class: "word", download: true }, "give out as CSV");
-    this.element = el("div", { class: "register-words", role: "group", "aria-label": "Table" }, el("p", {}, this.#keep, word("take in a file", () => this.file.click()), this.#out, this.file), this.#line);
+    this.element = el("div", { class: "register-words", role: "group", "aria-label": "Table" }, el("p", {}, this.#keep, this.#in, this.#out, this.file), this.#line);
     this.#line.addEventListener("keydown", (event) => this.#key(event));
   }
 
   #keep;
+  #in;
   #out;
 
   update() {
+    // the rows of a table of groups are worked out
+    this.#in.hidden = Boolean(this.body.source.from?.table);
     const asked = String(this.body.asked());
     this.#out.href = `${this.body.address}.csv${asked && `?${asked}`}`;
   }

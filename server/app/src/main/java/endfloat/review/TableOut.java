@@ -32,7 +32,12 @@ public final class TableOut {
     for (TableColumn column : table.columns()) {
       Optional<Figure> figure = graph.figure(table.name() + "." + column.head());
       figures.add(figure);
-      rows = Math.max(rows, column.isTyped() ? 0 : figure.map(f -> f.elements().size()).orElse(0));
+      rows =
+          Math.max(
+              rows,
+              column.isTyped() && !table.from().isGrouped()
+                  ? 0
+                  : figure.map(f -> f.elements().size()).orElse(0));
     }
     return csv(table, figures, IntStream.range(0, rows).toArray());
   }
@@ -54,7 +59,7 @@ public final class TableOut {
   private List<String> row(int row) {
     List<String> texts = new ArrayList<>();
     for (int i = 0; i < figures.size(); i++) {
-      boolean typed = table.columns().get(i).isTyped();
+      boolean typed = table.columns().get(i).isTyped() && !table.from().isGrouped();
       texts.add(typed ? table.text(row, table.place(i)) : worked(row, figures.get(i)));
     }
     return texts;

@@ -18,7 +18,8 @@ final class KeptRows {
    *
    * @throws RefusedOrderException if it cannot be understood, or says nothing of single rows
    */
-  static Optional<Value.Series> where(ValueGraph graph, TableClause table, String condition) {
+  static Optional<Value.Series> where(
+      ValueGraph graph, TableClause table, int rows, String condition) {
     if (condition.isBlank()) {
       return Optional.empty();
     }
@@ -35,7 +36,7 @@ final class KeptRows {
     }
     try {
       Value value = Question.of(graph, "/view/filter", asked).value();
-      if (value instanceof Value.Series series && series.size() == table.size()) {
+      if (value instanceof Value.Series series && series.size() == rows) {
         return Optional.of(series);
       }
     } catch (QuestionRefusedException e) {

@@ -389,14 +389,16 @@ public final class SheetView {
         .map(
             cell -> {
               TableClause table = cell.table();
+              List<Optional<Figure>> columns =
+                  table.columns().stream()
+                      .map(column -> graph().figure(table.name() + "." + column.head()))
+                      .toList();
               return new TableRows(
                   table,
                   revisions.getOrDefault(id, base),
-                  table.columns().stream()
-                      .map(column -> graph().figure(table.name() + "." + column.head()))
-                      .toList(),
+                  columns,
                   graph().problems(id),
-                  KeptRows.where(graph(), table, filter),
+                  KeptRows.where(graph(), table, TableHead.rows(table, columns), filter),
                   settings());
             });
   }

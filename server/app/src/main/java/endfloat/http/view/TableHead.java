@@ -13,6 +13,8 @@ import endfloat.record.Cell;
 import endfloat.record.TableClause;
 import endfloat.record.TableColumn;
 import endfloat.units.Unit;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What the sheet tells of a table: its heads, how many rows, what is missing. The rows themselves
@@ -40,13 +42,18 @@ final class TableHead {
     TableClause table = cell.table();
     ObjectNode head = JsonNodeFactory.instance.objectNode();
     int[] blank = blank(table);
+    List<Optional<Figure>> figures =
+        table.columns().stream()
+            .map(column -> graph.figure(table.name() + "." + column.head()))
+            .toList();
     ArrayNode columns = JsonNodeFactory.instance.arrayNode();
     int missing = 0;
     for (int i = 0; i < table.columns().size(); i++) {
       TableColumn column = table.columns().get(i);
       String name = table.name() + "." + column.head();
-      Figure figure = graph.figure(name).orElse(null);
-      int gaps = column.isTyped() ? blank[table.place(i)] : absent(figure);
+      Figure figure = figures.get(i).orElse(null);
+      boolean typed = isTyped(table, column);
+      int gaps = typed ? blank[table.place(i)] : absent(figure);
       missing += gaps;
       columns
           .addObject()
@@ -54,10 +61,22 @@ final class TableHead {
           .put("figure", name)
           .put("missing", gaps)
           .put("judged", figure != null && !figure.judgements().isEmpty())
-          .put("unit", column.isTyped() || figure == null ? column.unit() : unit(figure, graph));
+          .put("unit", typed || figure == null ? column.unit() : unit(figure, graph));
     }
-    head.put("rows", table.size()).put("missing", missing).set("columns", columns);
+    head.put("rows", rows(table, figures)).put("missing", missing).set("columns", columns);
     return head;
+  }
+
+  /** Whether the values of a column are typed: of a table of groups none are. */
+  static boolean isTyped(TableClause table, TableColumn column) {
+    return column.isTyped() && !table.from().isGrouped();
+  }
+
+  /** How many rows a table has: of one of groups, as many as its columns have values. */
+  static int rows(TableClause table, List<Optional<Figure>> columns) {
+    return table.from().isGrouped()
+        ? columns.stream().mapToInt(c -> c.map(f -> f.elements().size()).orElse(0)).max().orElse(0)
+        : table.size();
   }
 
   private static String unit(Figure figure, ValueGraph graph) {

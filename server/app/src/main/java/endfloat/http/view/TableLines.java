@@ -48,11 +48,11 @@ public final class TableLines {
         Stream.concat(order.group().stream(), order.sort().stream())
             .map(TypedTable.Key::of)
             .toList();
-    int[] all = IntStream.range(0, rows.table().size()).filter(rows::passes).toArray();
+    int[] all = IntStream.range(0, rows.size()).filter(rows::passes).toArray();
     if (keys.isEmpty()) {
       return all;
     }
-    boolean[] passes = new boolean[rows.table().size()];
+    boolean[] passes = new boolean[rows.size()];
     Arrays.stream(all).forEach(row -> passes[row] = true);
     return rows.typed(keys.stream().map(TypedTable.Key::head).distinct().toList())
         .sorted(keys, passes);

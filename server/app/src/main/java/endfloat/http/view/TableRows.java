@@ -66,6 +66,15 @@ public final class TableRows {
     return table;
   }
 
+  /** How many rows there are. */
+  int size() {
+    return TableHead.rows(table, columns);
+  }
+
+  private boolean isTyped(int column) {
+    return TableHead.isTyped(table, table.columns().get(column));
+  }
+
   /** Of the clause, when these were its rows. */
   public long revision() {
     return revision;
@@ -106,7 +115,7 @@ public final class TableRows {
     return table.columns().get(column).isNumber()
         ? TypedTable.Typed.numbers(head, numbers(column))
         : TypedTable.Typed.texts(
-            head, IntStream.range(0, table.size()).mapToObj(row -> text(row, column)).toList());
+            head, IntStream.range(0, size()).mapToObj(row -> text(row, column)).toList());
   }
 
   /** Its numbers [SI]; NaN where there is none, or what stands there cannot be read. */
@@ -117,7 +126,7 @@ public final class TableRows {
             .flatMap(Figure::value)
             .filter(Value.Series.class::isInstance)
             .map(Value.Series.class::cast);
-    double[] si = new double[table.size()];
+    double[] si = new double[size()];
     for (int row = 0; row < si.length; row++) {
       si[row] =
           series.isEmpty()
@@ -142,8 +151,7 @@ public final class TableRows {
 
   /** What stands in a row under a column. */
   String text(int row, int column) {
-    TableColumn of = table.columns().get(column);
-    return of.isTyped()
+    return isTyped(column)
         ? table.text(row, table.place(column))
         : element(column, row).map(e -> worked(columns.get(column), e)).orElse("");
   }
@@ -189,7 +197,7 @@ public final class TableRows {
       TableColumn column = table.columns().get(i);
       Optional<Figure.Element> element = element(i, row);
       cells.add(text(row, i));
-      if (column.isTyped()) {
+      if (isTyped(i)) {
         String said = wrong.get(List.of(row, table.place(i)));
         if (said != null) {
           line.withObjectProperty("wrong").put(column.head(), said);
