@@ -28,9 +28,11 @@ public final class CentreDistance {
       source =
           "derived from the involute relation; Machinery's Handbook, backlash of spur and helical"
               + " gears; symbols of ISO 21771",
-      cautions =
-          "First order: 0.3 % low at 0.1 % more centre distance, 2.8 % low at 0.6 %; for more use"
-              + " backlash_at_centre_distance.",
+      cautions = {
+        "First order: 0.3 % low at 0.1 % more centre distance, 2.8 % low at 0.6 %; for more use"
+            + " backlash_at_centre_distance.",
+        "For two external gears. In a ring parting the centres closes: internal_pair."
+      },
       terms = {"lash", "spur", "helical", "centers", "center distance", "mesh"},
       partials = "backlashFromCentreDistancePartials")
   @TypesetAs("2 * change * tan(pressure_angle) / cos(helix_angle)")

@@ -36,6 +36,11 @@ final class GearDrawings {
         "spur_pair",
         "helical_pair");
     to.put(
+        "A pinion in a ring with internal teeth: the pitch circles touch on the line of centres,"
+            + " both centres on the same side; parting the centres closes the backlash.",
+        GearDrawings::ring,
+        "internal_pair");
+    to.put(
         "A dial gauge on a tooth, its stylus tangential at a radius, the mate held fast: the"
             + " reading is referred to the pitch radius; a stylus out of the tangent by an angle"
             + " reads short.",
@@ -160,6 +165,14 @@ final class GearDrawings {
         .named(95, 70, Anchor.MIDDLE, "teeth_1")
         .named(223, 66, Anchor.MIDDLE, "teeth_2")
         .dimension(95, 136, 223, 136, "centre_distance");
+  }
+
+  private static void ring(Sketch s) {
+    s.circle(150, 104, 92).pitchCircle(150, 104, 84).circle(150, 104, 76);
+    s.circle(194, 104, 48).pitchCircle(194, 104, 40).circle(194, 104, 32);
+    s.cross(150, 104, 8).cross(194, 104, 8);
+    s.dimension(150, 168, 194, 168, "centre_distance");
+    s.named(194, 84, Anchor.MIDDLE, "teeth_1").named(108, 64, Anchor.MIDDLE, "teeth_2");
   }
 
   private static void dial(Sketch s) {
