@@ -83,7 +83,7 @@ class ComparePage {
       schedule("Figures", rows.filter((row) => !row.reading), heads),
       wordings("Formulas that differ", formulas, heads),
       wordings("Texts that differ", texts, heads),
-      el("p", { class: "how" }, how(this.#comparison)),
+      el("p", { class: "how" }, how(this.#comparison), " ", el("a", { href: `/compare/report${location.search}` }, "On paper")),
     ];
     this.place.replaceChildren(...parts.filter(Boolean));
   }

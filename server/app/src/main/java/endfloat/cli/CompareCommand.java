@@ -2,6 +2,9 @@ package endfloat.cli;
 
 import endfloat.engine.Shown;
 import endfloat.engine.Verdict;
+import endfloat.http.view.ComparisonView;
+import endfloat.report.ComparisonPage;
+import endfloat.report.PaperSize;
 import endfloat.review.Comparison;
 import endfloat.review.Comparison.Point;
 import endfloat.review.Comparison.Row;
@@ -9,6 +12,7 @@ import endfloat.review.Comparison.Standing;
 import endfloat.review.Comparison.Wording;
 import endfloat.review.ComparisonJson;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +45,15 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--all", description = "List values without a difference too.")
   private boolean all;
 
+  @Option(names = "--report", description = "Write both side by side as one HTML file to --out.")
+  private boolean report;
+
+  @Option(names = "--out", paramLabel = "FILE", description = "The file that --report writes.")
+  private Path out;
+
+  @Option(names = "--letter", description = "The report for Letter paper; else A4.")
+  private boolean letter;
+
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
@@ -50,13 +63,29 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (report != (out != null)) {
+      throw new BadInputException(
+          "--report and --out go together.", "Say: endfloat compare A B --report --out FILE");
+    }
     Comparison comparison = Comparison.of(RecordFile.read(left), RecordFile.read(right));
+    if (report) {
+      write(comparison);
+    }
     if (json) {
       Json.print(streams.out(), ComparisonJson.of(comparison, (row, entry) -> {}));
     } else {
       print(comparison, streams.out());
     }
     return Exit.ofVerdicts(comparison.right().graph().figures().values());
+  }
+
+  private void write(Comparison comparison) {
+    PaperSize paper = letter ? PaperSize.LETTER : PaperSize.A4;
+    byte[] page =
+        ComparisonPage.html(ComparisonView.of(comparison), paper).getBytes(StandardCharsets.UTF_8);
+    PaperFile.refuse(out, right);
+    PaperFile.write(out, left, page);
+    streams.err().println("Written: " + out);
   }
 
   private void print(Comparison comparison, PrintStream out) {

@@ -9,12 +9,22 @@ final class PaperFile {
   private PaperFile() {}
 
   static void write(Path out, Path record, byte[] content) {
+    refuse(out, record);
+    try {
+      Files.write(out, content);
+    } catch (IOException e) {
+      throw new BadInputException(
+          out + " cannot be written: " + e.getMessage(), "See that the folder is there.");
+    }
+  }
+
+  /** Refuses to write over a record. */
+  static void refuse(Path out, Path record) {
     try {
       if (Files.exists(out) && Files.isSameFile(out, record)) {
         throw new BadInputException(
             out + " is the record itself.", "Give another name with --out; nothing was written.");
       }
-      Files.write(out, content);
     } catch (IOException e) {
       throw new BadInputException(
           out + " cannot be written: " + e.getMessage(), "See that the folder is there.");

@@ -8,6 +8,9 @@ import endfloat.http.view.ComparisonView;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.RecordId;
 import endfloat.record.Shelf;
+import endfloat.report.ComparisonPage;
+import endfloat.report.PaperSize;
+import endfloat.report.ReportPage;
 import endfloat.review.Comparison;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -28,12 +31,25 @@ final class CompareRoutes {
 
   void addTo(RoutesConfig routes) {
     routes.get("/api/compare", this::compare);
+    routes.get("/compare/report", this::report);
     routes.get("/api/records/{id}/states", this::states);
   }
 
   private void compare(Context ctx) throws IOException {
     Comparison comparison = Comparison.of(side(ctx, "left"), side(ctx, "right"));
     Answers.json(ctx, ComparisonView.of(comparison));
+  }
+
+  /** Both side by side on paper. */
+  private void report(Context ctx) throws IOException {
+    Comparison comparison = Comparison.of(side(ctx, "left"), side(ctx, "right"));
+    PaperSize paper = "letter".equals(ctx.queryParam("paper")) ? PaperSize.LETTER : PaperSize.A4;
+    ctx.header("Content-Security-Policy", ReportPage.POLICY + "; frame-ancestors 'none'");
+    if (ctx.queryParam("download") != null) {
+      ctx.header("Content-Disposition", "attachment; filename=\"comparison.html\"");
+    }
+    String html = ComparisonPage.html(ComparisonView.of(comparison), paper);
+    ctx.contentType("text/html; charset=utf-8").result(html);
   }
 
   private InvestigationRecord side(Context ctx, String name) throws IOException {

@@ -1,5 +1,6 @@
 package endfloat.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -193,6 +194,23 @@ class CommandsTest {
     assertTrue(after.err().contains("compared 2 of 2 records"), after.err());
     Files.writeString(folder.resolve("bad.json"), "{");
     assertEquals(Exit.BAD_INPUT, Run.of("", "agree", folder.toString()).code());
+  }
+
+  @Test
+  void twoRecordsAreWrittenSideBySideAndNeitherIsWrittenOver() throws IOException {
+    Path record = folder.resolve("w6.json");
+    Files.copy(Path.of("../../notebooks/w6-end-float.json"), record);
+    String name = record.toString();
+    Path out = folder.resolve("sides.html");
+    Run run = Run.of("", "compare", name, name, "--report", "--out", out.toString());
+    assertEquals(Exit.OUTSIDE, run.code(), "a verdict of the second is outside: " + run.err());
+    assertTrue(Files.readString(out).contains("How differences are judged"));
+    assertEquals(Exit.BAD_INPUT, Run.of("", "compare", name, name, "--report").code());
+    byte[] before = Files.readAllBytes(record);
+    Run over = Run.of("", "compare", name, name, "--report", "--out", name);
+    assertEquals(Exit.BAD_INPUT, over.code());
+    assertTrue(over.err().contains("is the record itself"), over.err());
+    assertArrayEquals(before, Files.readAllBytes(record));
   }
 
   @Test

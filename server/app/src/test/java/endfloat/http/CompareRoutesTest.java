@@ -130,6 +130,13 @@ class CompareRoutesTest {
         404, server.get("/api/compare?left=w6-bevel-mesh@..%2Fx&right=nothing").statusCode());
     assertEquals(404, server.get("/api/compare?left=nothing&right=nothing").statusCode());
     assertEquals(400, server.get("/api/compare?left=w6-bevel-mesh").statusCode());
+    HttpResponse<String> paper =
+        server.get("/compare/report?left=w6-bevel-mesh&right=w6-bevel-mesh&paper=letter");
+    assertEquals(200, paper.statusCode());
+    assertTrue(paper.body().contains("size:letter"), "Letter paper");
+    String policy = paper.headers().firstValue("Content-Security-Policy").orElse("");
+    assertTrue(policy.contains("default-src 'none'") && !policy.contains("script-src"), policy);
+    assertEquals(400, server.get("/compare/report?left=w6-bevel-mesh").statusCode());
   }
 
   private static JsonNode figure(JsonNode compared, String name) {
