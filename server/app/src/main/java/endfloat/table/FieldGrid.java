@@ -3,28 +3,40 @@ package endfloat.table;
 import java.util.Arrays;
 
 /**
- * The fields of a file: one text, and where in it each field begins and ends. No text of a field is
- * made before someone asks for it.
+ * The fields of a file: its letters, and where among them each field begins and ends, blanks around
+ * it left out. No text of a field is made before someone asks for it.
  */
 final class FieldGrid {
-  private final String text;
-  private int[] ends = new int[1 << 12];
+  private final char[] letters;
+  private int[] bounds = new int[1 << 12];
   private int fields;
   private int[] rowStarts = new int[1 << 10];
   private int rows;
 
-  /** Fields of this text; each end is stored with the beginning before it. */
+  /** Fields among these letters. */
+  FieldGrid(char[] letters) {
+    this.letters = letters;
+  }
+
   FieldGrid(String text) {
-    this.text = text;
+    this(text.toCharArray());
   }
 
   /** One more field of the row that is being read. */
   void field(int from, int to) {
-    if (2 * fields + 2 > ends.length) {
-      ends = Arrays.copyOf(ends, 2 * ends.length);
+    int first = from;
+    int end = to;
+    while (first < end && letters[first] <= ' ') {
+      first++;
     }
-    ends[2 * fields] = from;
-    ends[2 * fields + 1] = to;
+    while (end > first && letters[end - 1] <= ' ') {
+      end--;
+    }
+    if (2 * fields + 2 > bounds.length) {
+      bounds = Arrays.copyOf(bounds, 2 * bounds.length);
+    }
+    bounds[2 * fields] = first;
+    bounds[2 * fields + 1] = end;
     fields++;
   }
 
@@ -44,42 +56,32 @@ final class FieldGrid {
     return rowStarts[row + 1] - rowStarts[row];
   }
 
-  private int at(int row, int column) {
-    return rowStarts[row] + column;
-  }
-
-  /** Where a field begins, blanks before it left out. */
+  /** Where a field begins. */
   int from(int row, int column) {
-    int from = ends[2 * at(row, column)];
-    int to = ends[2 * at(row, column) + 1];
-    while (from < to && text.charAt(from) <= ' ') {
-      from++;
-    }
-    return from;
+    return bounds[2 * (rowStarts[row] + column)];
   }
 
-  /** Where a field ends, blanks behind it left out. */
+  /** Where a field ends. */
   int to(int row, int column) {
-    int from = ends[2 * at(row, column)];
-    int to = ends[2 * at(row, column) + 1];
-    while (to > from && text.charAt(to - 1) <= ' ') {
-      to--;
-    }
-    return to;
+    return bounds[2 * (rowStarts[row] + column) + 1];
+  }
+
+  boolean isEmpty(int row, int column) {
+    return from(row, column) >= to(row, column);
   }
 
   /** A field without blanks around it. */
   String get(int row, int column) {
     int from = from(row, column);
-    return text.substring(from, Math.max(from, to(row, column)));
+    return new String(letters, from, to(row, column) - from).strip();
   }
 
-  /** A field without blanks around it; empty where the row ends before it. */
+  /** The same; empty where the row ends before it. */
   String getOrEmpty(int row, int column) {
-    return column < size(row) ? get(row, column).strip() : "";
+    return column < size(row) ? get(row, column) : "";
   }
 
-  String text() {
-    return text;
+  char[] letters() {
+    return letters;
   }
 }

@@ -12,6 +12,7 @@ public enum FieldKind {
   TRUTH("yes or no"),
   TEXT("a text");
 
+  private static final int DATE_LENGTH = 10;
   private static final Set<String> TRUTHS = Set.of("yes", "no", "true", "false");
 
   private final String words;
@@ -32,33 +33,31 @@ public enum FieldKind {
 
   /** Whether a text that is not empty is of this kind. */
   boolean accepts(String text, DecimalMark decimal) {
-    return switch (this) {
-      case NUMBER -> StrictNumber.isOne(text, 0, text.length(), decimal);
-      case DATE -> isDate(text);
-      case TRUTH -> TRUTHS.contains(text.toLowerCase(Locale.ROOT));
-      case TEXT -> true;
-    };
+    return this == TEXT || of(text.toCharArray(), 0, text.length(), decimal) == this;
+  }
+
+  /** The kind that letters are of by their looks; a text where they look like nothing else. */
+  static FieldKind of(char[] letters, int from, int to, DecimalMark decimal) {
+    if (StrictNumber.isOne(letters, from, to, decimal)) {
+      return NUMBER;
+    }
+    int length = to - from;
+    if (length == DATE_LENGTH && letters[from + 4] == '-' && letters[from + 7] == '-') {
+      return isDate(new String(letters, from, length)) ? DATE : TEXT;
+    }
+    boolean truth =
+        length >= 2
+            && length <= 5
+            && TRUTHS.contains(new String(letters, from, length).toLowerCase(Locale.ROOT));
+    return truth ? TRUTH : TEXT;
   }
 
   private static boolean isDate(String text) {
-    if (text.length() != 10 || text.charAt(4) != '-' || text.charAt(7) != '-') {
-      return false;
-    }
     try {
       LocalDate.parse(text);
       return true;
     } catch (DateTimeParseException e) {
       return false;
     }
-  }
-
-  /** The kind that a text is of by its looks; a text where it looks like nothing else. */
-  static FieldKind of(String text, DecimalMark decimal) {
-    for (FieldKind kind : values()) {
-      if (kind.accepts(text, decimal)) {
-        return kind;
-      }
-    }
-    return TEXT;
   }
 }

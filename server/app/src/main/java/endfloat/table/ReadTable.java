@@ -80,10 +80,11 @@ public record ReadTable(
 
     private double[] numbers() {
       double[] numbers = new double[rows.length];
+      char[] letters = grid.letters();
       for (int i = 0; i < numbers.length; i++) {
         int row = rows[i];
         numbers[i] =
-            StrictNumber.value(grid.text(), grid.from(row, column), grid.to(row, column), decimal);
+            StrictNumber.value(letters, grid.from(row, column), grid.to(row, column), decimal);
       }
       return numbers;
     }

@@ -47,22 +47,23 @@ final class SeparatedText {
 
   /** Without a quote in it there is nothing but separators and line ends. */
   static FieldGrid plain(String text, char separator) {
-    FieldGrid grid = new FieldGrid(text);
+    char[] letters = text.toCharArray();
+    FieldGrid grid = new FieldGrid(letters);
     int from = 0;
-    int length = text.length();
+    int length = letters.length;
     for (int i = 0; i < length; i++) {
-      char c = text.charAt(i);
+      char c = letters[i];
       if (c == separator) {
         grid.field(from, i);
         from = i + 1;
       } else if (c == '\n' || c == '\r') {
         grid.field(from, i);
         grid.endRow();
-        i += c == '\r' && i + 1 < length && text.charAt(i + 1) == '\n' ? 1 : 0;
+        i += c == '\r' && i + 1 < length && letters[i + 1] == '\n' ? 1 : 0;
         from = i + 1;
       }
     }
-    if (from < length || (length > 0 && text.charAt(length - 1) == separator)) {
+    if (from < length || (length > 0 && letters[length - 1] == separator)) {
       grid.field(from, length);
       grid.endRow();
     }

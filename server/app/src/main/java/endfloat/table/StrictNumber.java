@@ -40,9 +40,9 @@ public final class StrictNumber {
   }
 
   /** Whether a part of a text is a number by the rule; the same answer as {@link #read}. */
-  static boolean isOne(CharSequence text, int from, int to, DecimalMark decimal) {
+  static boolean isOne(char[] text, int from, int to, DecimalMark decimal) {
     int at = from;
-    if (at < to && isSign(text.charAt(at))) {
+    if (at < to && isSign(text[at])) {
       at++;
     }
     int whole = digits(text, at, to);
@@ -50,16 +50,16 @@ public final class StrictNumber {
     if (whole < 1 || whole > MOST_DIGITS) {
       return false;
     }
-    if (at < to && text.charAt(at) == decimal.mark()) {
+    if (at < to && text[at] == decimal.mark()) {
       int fraction = digits(text, at + 1, to);
       at += 1 + fraction;
       if (fraction < 1 || fraction > MOST_DIGITS) {
         return false;
       }
     }
-    if (at < to && (text.charAt(at) == 'e' || text.charAt(at) == 'E')) {
+    if (at < to && (text[at] == 'e' || text[at] == 'E')) {
       at++;
-      at += at < to && isSign(text.charAt(at)) ? 1 : 0;
+      at += at < to && isSign(text[at]) ? 1 : 0;
       int power = digits(text, at, to);
       at += power;
       if (power < 1 || power > 3) {
@@ -73,9 +73,9 @@ public final class StrictNumber {
     return c == '-' || c == '+' || c == '\u2212';
   }
 
-  private static int digits(CharSequence text, int from, int to) {
+  private static int digits(char[] text, int from, int to) {
     int at = from;
-    while (at < to && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+    while (at < to && text[at] >= '0' && text[at] <= '9') {
       at++;
     }
     return at - from;
@@ -86,21 +86,22 @@ public final class StrictNumber {
    * digits and small powers of ten take no text: both are whole in a double, so their quotient is
    * rounded right.
    */
-  static double value(String text, int from, int to, DecimalMark decimal) {
+  static double value(char[] text, int from, int to, DecimalMark decimal) {
     int at = from;
-    boolean minus = at < to && text.charAt(at) != '+' && isSign(text.charAt(at));
-    at += at < to && isSign(text.charAt(at)) ? 1 : 0;
+    boolean minus = at < to && text[at] != '+' && isSign(text[at]);
+    at += at < to && isSign(text[at]) ? 1 : 0;
     long digits = 0;
     int count = 0;
     int places = 0;
     boolean fraction = false;
+    char point = decimal.mark();
     for (; at < to && count <= EXACT_DIGITS; at++) {
-      char c = text.charAt(at);
+      char c = text[at];
       if (c >= '0' && c <= '9') {
         digits = 10 * digits + (c - '0');
         count++;
         places += fraction ? 1 : 0;
-      } else if (c == decimal.mark() && !fraction && count > 0 && at + 1 < to) {
+      } else if (c == point && !fraction && count > 0 && at + 1 < to) {
         fraction = true;
       } else {
         break;
@@ -113,7 +114,7 @@ public final class StrictNumber {
     if (!isOne(text, from, to, decimal)) {
       return Double.NaN;
     }
-    return Double.parseDouble(read(text.substring(from, to), decimal));
+    return Double.parseDouble(read(new String(text, from, to - from), decimal));
   }
 
   private static String why(String text, DecimalMark decimal) {

@@ -18,6 +18,8 @@ public final class TableReader {
   /** A field longer than this is a quote that was never closed, or no value. */
   static final int LONGEST_FIELD = 2000;
 
+  private static final FieldKind[] KINDS = FieldKind.values();
+
   static final int MOST_ROWS = 1_000_000;
   private static final int MOST_COLUMNS = 1000;
 
@@ -89,15 +91,16 @@ public final class TableReader {
     if (!problems.isEmpty()) {
       return done(List.of());
     }
+    int[][] counts = counted(grid, rows, heads.size());
     List<ReadColumn> columns = new ArrayList<>();
     for (int column = 0; column < heads.size(); column++) {
-      columns.add(column(grid, rows, column, heads.get(column)));
+      columns.add(column(grid, rows, column, heads.get(column), counts[column]));
     }
     if (rows.length > MANY_ROWS) {
       notices.add(
           rows.length
               + " rows: the record grows to some "
-              + Math.max(1, grid.text().length() * 2L / 1_000_000)
+              + Math.max(1, grid.letters().length * 2L / 1_000_000)
               + " MB, and after a change of this table the sheet takes a few seconds");
     }
     return done(columns);
@@ -105,7 +108,7 @@ public final class TableReader {
 
   private static boolean isBlank(FieldGrid grid, int row) {
     for (int column = 0; column < grid.size(row); column++) {
-      if (grid.to(row, column) > grid.from(row, column)) {
+      if (!grid.isEmpty(row, column)) {
         return false;
       }
     }
@@ -149,7 +152,7 @@ public final class TableReader {
     int ragged = 0;
     for (int row = 1; row < grid.rows(); row++) {
       int size = grid.size(row);
-      while (size > columns && grid.to(row, size - 1) <= grid.from(row, size - 1)) {
+      while (size > columns && grid.isEmpty(row, size - 1)) {
         size--;
       }
       if (columns > 1 && grid.size(row) == 1 && isBlank(grid, row)) {
@@ -183,13 +186,27 @@ public final class TableReader {
     }
   }
 
-  private ReadColumn column(FieldGrid grid, int[] rows, int column, TableHead head) {
-    FieldKind kind = asked.kinds().get(head.written());
-    boolean given = kind != null;
-    if (!given) {
-      kind = head.unit().isEmpty() ? mostly(grid, rows, column) : FieldKind.NUMBER;
+  /** How many fields of each column look like which kind. */
+  private int[][] counted(FieldGrid grid, int[] rows, int columns) {
+    int[][] counts = new int[columns][KINDS.length];
+    char[] letters = grid.letters();
+    for (int row : rows) {
+      for (int column = 0; column < columns; column++) {
+        int from = grid.from(row, column);
+        int to = grid.to(row, column);
+        if (from < to) {
+          counts[column][FieldKind.of(letters, from, to, asked.decimal()).ordinal()]++;
+        }
+      }
     }
-    if (given && kind != FieldKind.NUMBER && !head.unit().isEmpty()) {
+    return counts;
+  }
+
+  private ReadColumn column(FieldGrid grid, int[] rows, int column, TableHead head, int[] counts) {
+    FieldKind given = asked.kinds().get(head.written());
+    FieldKind kind =
+        given != null ? given : head.unit().isEmpty() ? mostly(counts) : FieldKind.NUMBER;
+    if (kind != FieldKind.NUMBER && !head.unit().isEmpty()) {
       problem(
           new Offence(
               1,
@@ -197,47 +214,44 @@ public final class TableReader {
               head.written(),
               "a unit belongs to numbers, and this is a column of " + kind.word() + "s"));
     }
-    int missing = 0;
+    int known = Arrays.stream(counts).sum();
+    if (kind == FieldKind.TEXT || counts[kind.ordinal()] < known) {
+      offences(grid, rows, column, head, kind, given != null || !head.unit().isEmpty());
+    }
+    return new ReadColumn(
+        head.name(),
+        head.written(),
+        head.unit(),
+        kind,
+        rows.length - known,
+        new ReadTable.Texts(grid, rows, column, kind == FieldKind.NUMBER, asked.decimal()));
+  }
+
+  private void offences(
+      FieldGrid grid, int[] rows, int column, TableHead head, FieldKind kind, boolean sure) {
     int offending = 0;
     for (int row : rows) {
       int from = grid.from(row, column);
-      int to = grid.to(row, column);
-      if (from >= to) {
-        missing++;
-      } else if (to - from > LONGEST_FIELD) {
+      int length = grid.to(row, column) - from;
+      if (length > LONGEST_FIELD) {
         if (++offending <= MOST_OF_A_COLUMN) {
           problem(
               new Offence(
                   row + 1,
                   column + 1,
                   head.written(),
-                  "the field has " + (to - from) + " letters; a value has " + LONGEST_FIELD));
+                  "the field has " + length + " letters; a value has " + LONGEST_FIELD));
         }
-      } else if (!accepts(grid, row, column, kind) && ++offending <= MOST_OF_A_COLUMN) {
+      } else if (length > 0
+          && kind != FieldKind.TEXT
+          && FieldKind.of(grid.letters(), from, from + length, asked.decimal()) != kind
+          && ++offending <= MOST_OF_A_COLUMN) {
         problem(
             new Offence(
-                row + 1,
-                column + 1,
-                head.written(),
-                wrong(grid.get(row, column), kind, given || !head.unit().isEmpty())));
+                row + 1, column + 1, head.written(), wrong(grid.get(row, column), kind, sure)));
       }
     }
     left(offending, "fields of column " + (column + 1) + ", " + head.written() + ", do not fit");
-    return new ReadColumn(
-        head.name(),
-        head.written(),
-        head.unit(),
-        kind,
-        missing,
-        new ReadTable.Texts(grid, rows, column, kind == FieldKind.NUMBER, asked.decimal()));
-  }
-
-  private boolean accepts(FieldGrid grid, int row, int column, FieldKind kind) {
-    return kind == FieldKind.TEXT
-        || (kind == FieldKind.NUMBER
-            ? StrictNumber.isOne(
-                grid.text(), grid.from(row, column), grid.to(row, column), asked.decimal())
-            : kind.accepts(grid.get(row, column), asked.decimal()));
   }
 
   private String wrong(String text, FieldKind kind, boolean sure) {
@@ -261,22 +275,9 @@ public final class TableReader {
   }
 
   /** The kind that most fields of a column look like. */
-  private FieldKind mostly(FieldGrid grid, int[] rows, int column) {
-    int[] counts = new int[FieldKind.values().length];
-    int known = 0;
-    FieldKind last = FieldKind.NUMBER;
-    for (int row : rows) {
-      int from = grid.from(row, column);
-      int to = grid.to(row, column);
-      if (from >= to) {
-        continue;
-      }
-      boolean number = StrictNumber.isOne(grid.text(), from, to, asked.decimal());
-      last = number ? FieldKind.NUMBER : FieldKind.of(grid.get(row, column), asked.decimal());
-      counts[last.ordinal()]++;
-      known++;
-    }
-    for (FieldKind kind : FieldKind.values()) {
+  private static FieldKind mostly(int[] counts) {
+    int known = Arrays.stream(counts).sum();
+    for (FieldKind kind : KINDS) {
       if (2 * counts[kind.ordinal()] > known) {
         return kind;
       }

@@ -18,6 +18,7 @@ import java.util.Optional;
  */
 record TextOfFile(String text, List<String> problems, List<String> notices) {
   private static final int LOOKED_AT = 4;
+  private static final char REPLACED = '\ufffd';
 
   /** Encoding found by the file itself. */
   static TextOfFile of(byte[] bytes) {
@@ -42,7 +43,12 @@ record TextOfFile(String text, List<String> problems, List<String> notices) {
         return refused("the file is no plain text; save it as CSV in UTF-8");
       }
     }
+    String quick = new String(bytes, StandardCharsets.UTF_8);
+    if (quick.indexOf(REPLACED) < 0) {
+      return read(quick, List.of());
+    }
     try {
+      // the sign for what cannot be read may itself stand in the file
       return read(decoded(bytes, StandardCharsets.UTF_8), List.of());
     } catch (CharacterCodingException e) {
       return read(
