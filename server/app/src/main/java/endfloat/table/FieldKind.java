@@ -1,9 +1,7 @@
 package endfloat.table;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import java.time.YearMonth;
 import java.util.Locale;
-import java.util.Set;
 
 /** What the fields of a column are. */
 public enum FieldKind {
@@ -13,7 +11,9 @@ public enum FieldKind {
   TEXT("a text");
 
   private static final int DATE_LENGTH = 10;
-  private static final Set<String> TRUTHS = Set.of("yes", "no", "true", "false");
+  private static final char[][] TRUTHS = {
+    "yes".toCharArray(), "no".toCharArray(), "true".toCharArray(), "false".toCharArray()
+  };
 
   private final String words;
 
@@ -41,23 +41,51 @@ public enum FieldKind {
     if (StrictNumber.isOne(letters, from, to, decimal)) {
       return NUMBER;
     }
-    int length = to - from;
-    if (length == DATE_LENGTH && letters[from + 4] == '-' && letters[from + 7] == '-') {
-      return isDate(new String(letters, from, length)) ? DATE : TEXT;
+    if (isDate(letters, from, to)) {
+      return DATE;
     }
-    boolean truth =
-        length >= 2
-            && length <= 5
-            && TRUTHS.contains(new String(letters, from, length).toLowerCase(Locale.ROOT));
-    return truth ? TRUTH : TEXT;
+    return isTruth(letters, from, to) ? TRUTH : TEXT;
   }
 
-  private static boolean isDate(String text) {
-    try {
-      LocalDate.parse(text);
-      return true;
-    } catch (DateTimeParseException e) {
+  /** ISO 8601, a day that the calendar has. */
+  private static boolean isDate(char[] letters, int from, int to) {
+    if (to - from != DATE_LENGTH || letters[from + 4] != '-' || letters[from + 7] != '-') {
       return false;
     }
+    int year = number(letters, from, from + 4);
+    int month = number(letters, from + 5, from + 7);
+    int day = number(letters, from + 8, from + 10);
+    return year >= 0
+        && month >= 1
+        && month <= 12
+        && day >= 1
+        && day <= YearMonth.of(year, month).lengthOfMonth();
+  }
+
+  /** The whole number that these are; -1 where they are none. */
+  private static int number(char[] letters, int from, int to) {
+    int number = 0;
+    for (int at = from; at < to; at++) {
+      int digit = letters[at] - '0';
+      if (digit < 0 || digit > 9) {
+        return -1;
+      }
+      number = 10 * number + digit;
+    }
+    return number;
+  }
+
+  private static boolean isTruth(char[] letters, int from, int to) {
+    for (char[] word : TRUTHS) {
+      boolean same = word.length == to - from;
+      for (int i = 0; same && i < word.length; i++) {
+        // letters of either case differ in one bit
+        same = (letters[from + i] | 0x20) == word[i];
+      }
+      if (same) {
+        return true;
+      }
+    }
+    return false;
   }
 }
