@@ -51,3 +51,8 @@ export function waitsOn(figure, find) {
 export function isNotWithin(worst) {
   return worst === "outside" || worst === "not proven";
 }
+
+/** Where a part of an uncertainty comes from, its subject named once. @param {{subject?: string, words?: string}} one */
+export function doubtFrom({ subject = "", words = "" }) {
+  return words.includes(subject) ? words : [subject, words].filter(Boolean).join(", ");
+}

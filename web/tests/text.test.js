@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { answerOf, labelsOf, liveText } from "../state/figures.js";
+import { answerOf, doubtFrom, labelsOf, liveText } from "../state/figures.js";
 import { answers, changedWhen, listed } from "../state/shelf.js";
 import { cutAt, stretches } from "../state/source.js";
 import { Typing } from "../state/typing.js";
@@ -36,6 +36,11 @@ test("the demonstration comes first, then the newest change", () => {
   assert.ok(answers({ id: "x", title: "Bevel drive", engine_serial: "W6-117" }, "bevel, w6-117"));
   assert.ok(!answers({ id: "x", title: "Bevel drive" }, "thrust"));
   assert.equal(changedWhen("2026-05-12T00:00:00Z", new Date("2026-05-20T12:00:00Z")).slice(0, 8), "2026-05-");
+});
+
+test("the source of a doubt names its subject once", () => {
+  assert.equal(doubtFrom({ subject: "DG-07", words: "offset of DG-07, ± 0.003 mm" }), "offset of DG-07, ± 0.003 mm");
+  assert.equal(doubtFrom({ subject: "slip", words: "half a step either way" }), "slip, half a step either way");
 });
 
 /** Time that passes when it is told to. */

@@ -1,5 +1,5 @@
 import { Desk } from "../state/desk.js";
-import { liveText } from "../state/figures.js";
+import { doubtFrom, liveText } from "../state/figures.js";
 import { el, fragment, write } from "./dom.js";
 import { startTheme } from "./theme.js";
 import { Judgements } from "./verdict.js";
@@ -131,7 +131,7 @@ function row(head, cells) {
 function shares(contributions) {
   const told = contributions.filter((one) => !one.share.startsWith("<"));
   const rest = contributions.length - told.length;
-  return el("table", { class: "t ref-table made-shares" }, el("caption", { class: "unseen" }, "What the uncertainty comes from"), el("tbody", {}, ...told.map((one) => el("tr", {}, el("th", { scope: "row" }, [one.subject, one.words].filter(Boolean).join(", ")), el("td", { class: "l" }, one.share))), rest > 0 && el("tr", {}, el("th", { scope: "row" }, `${rest} more`), el("td", { class: "l" }, "each next to nothing"))));
+  return el("table", { class: "t ref-table made-shares" }, el("caption", { class: "unseen" }, "What the uncertainty comes from"), el("tbody", {}, ...told.map((one) => el("tr", {}, el("th", { scope: "row" }, doubtFrom(one)), el("td", { class: "l" }, one.share))), rest > 0 && el("tr", {}, el("th", { scope: "row" }, `${rest} more`), el("td", { class: "l" }, "each next to nothing"))));
 }
 
 startTheme();

@@ -1,4 +1,5 @@
 import { authorityOf, comeBy, instrumentsOf, statementsOf } from "../state/origin.js";
+import { doubtFrom } from "../state/figures.js";
 import { el, svg } from "./dom.js";
 import { nameMark } from "./quantity.js";
 
@@ -100,7 +101,7 @@ export class Trace {
     const needs = (neededBy ?? []).filter((one) => one.direct !== false).map((one) => el("li", {}, el("span", { class: "let" }, this.#number(one)), one.limit ? el("span", {}, this.#link(one), ", limit") : this.#link(one)));
     const figure = this.page.desk.figure(name);
     const u = figure?.u ?? "";
-    const shares = (contributions ?? []).slice(0, 4).map((one) => el("li", {}, el("span", { class: "let" }, one.share), [one.subject, one.words].filter(Boolean).join(", ")));
+    const shares = (contributions ?? []).slice(0, 4).map((one) => el("li", {}, el("span", { class: "let" }, one.share), doubtFrom(one)));
     const { from, statements } = this.#chain;
     return el(
       "section",
