@@ -1,5 +1,5 @@
-import { authorityOf, comeBy, instrumentsOf, statementsOf } from "../state/origin.js";
 import { doubtFrom } from "../state/figures.js";
+import { authorityOf, comeBy, instrumentsOf, statementsOf } from "../state/origin.js";
 import { el, svg } from "./dom.js";
 import { nameMark } from "./quantity.js";
 
