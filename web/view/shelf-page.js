@@ -87,10 +87,8 @@ class ShelfPage {
 
   #drawPatterns() {
     const one = (from, title, about) => el("li", {}, el("button", { type: "button", class: "word", onclick: () => this.#make(from) }, title), el("span", { class: "d" }, about));
-    const repeated = this.#records.filter((record) => record.id === this.#demonstration);
     document.querySelector("#patterns").replaceChildren(
       ...this.#patterns.map((record) => one(record.id, record.title || record.id, aboutPattern(record))),
-      ...repeated.map((record) => one(record.id, record.title, "the demonstration's clauses, to be read anew")),
       ...(this.#patterns.some((record) => record.id.endsWith("bare-sheet")) ? [] : [one("", "Bare sheet", "title block only")]),
     );
   }

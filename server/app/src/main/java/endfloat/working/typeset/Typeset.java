@@ -6,6 +6,7 @@ import endfloat.working.Line;
 import endfloat.working.References;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.UnaryOperator;
 
 /** Sets lines of a working as mathematics. The result is one {@code math} element, or empty. */
@@ -22,7 +23,7 @@ public final class Typeset {
   }
 
   /**
-   * The line with its numbers put in; empty where it reads no name.
+   * The line with its numbers put in; empty where no name of it has one to put in.
    *
    * @param shown gives the figure of a name, or of a result such as {@code fit.pressure}, as the
    *     sheet shows it, {@code 0.335 mm}; null where there is none, then the name stands
@@ -31,8 +32,16 @@ public final class Typeset {
     if (References.of(line).isEmpty()) {
       return "";
     }
-    return math(
-        line, new ExpressionMath(catalogue, shown), Spoken.line(line) + ", with its numbers");
+    AtomicBoolean anyPut = new AtomicBoolean();
+    UnaryOperator<String> put =
+        name -> {
+          String number = shown.apply(name);
+          anyPut.compareAndSet(false, number != null);
+          return number;
+        };
+    String numbers =
+        math(line, new ExpressionMath(catalogue, put), Spoken.line(line) + ", with its numbers");
+    return anyPut.get() ? numbers : "";
   }
 
   /** One expression, such as a figure in a note. */

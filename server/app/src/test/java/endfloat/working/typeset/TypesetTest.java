@@ -187,6 +187,7 @@ class TypesetTest {
   @Test
   void anInputHasNoNumbersToPutIn() {
     assertEquals("", typeset.numbers(line("a = 5 mm ± 0.1 mm"), n -> "1 mm"));
+    assertEquals("", typeset.numbers(line("a = b + 1 mm"), n -> null), "the formula said twice");
   }
 
   @Test
