@@ -21,6 +21,9 @@ final class CalculationChart {
   static final Set<String> PICTURED =
       Set.of(
           "stepped_shaft",
+          "beam",
+          "circular_plate",
+          "annular_plate",
           "iso_fit",
           "iso_limits",
           "inch_fit",
@@ -57,6 +60,7 @@ final class CalculationChart {
   ChartPicture.Drawn drawn() {
     return switch (call.function()) {
       case "stepped_shaft" -> new ShaftPicture(this).drawn();
+      case "beam", "circular_plate", "annular_plate" -> new BentPicture(this).drawn();
       case "iso_fit", "iso_limits", "inch_fit" -> new FitPicture(this).drawn();
       case "bore_line" -> new BorePicture(this).drawn();
       case "spur_pair", "helical_pair", "bevel_pair", "skew_pair" ->

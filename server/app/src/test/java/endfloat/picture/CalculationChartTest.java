@@ -26,6 +26,10 @@ class CalculationChartTest {
       pair = spur_pair(20, 40, 4 mm, torque: 100 N.m)
       cones = bevel_pair(20, 40, 4 mm, face_width: 25 mm, torque: 100 N.m)
       bores = bore_line([0 mm, 100 mm, 200 mm, 300 mm, 400 mm], [0 um, 0 um, 40 um, 0 um, 0 um])
+      bar = beam(500 mm, "supported", "supported", 206 GPa, diameter: 30 mm, force: load, force_at: 250 mm)
+      cover = circular_plate(100 mm, 5 mm, 200 GPa, pressure: 0.1 MPa)
+      point = circular_plate(100 mm, 5 mm, 200 GPa, force: 1000 N)
+      wall = annular_plate(110 mm, 30 mm, 5 mm, 70 GPa, 0.33, "fixed", "guided", 1000 N)
       twice = 2 * load
       """;
 
@@ -60,6 +64,32 @@ class CalculationChartTest {
     assertEquals(List.of("0 mm", "0 mm", "0 N·m"), picture.rows().get(0));
     assertEquals(List.of("250 mm", "0.31794 mm", "125 N·m"), picture.rows().get(5));
     assertTrue(picture.restsOn().contains("load"));
+  }
+
+  /** The same beam and the same formulas as the shaft above. */
+  @Test
+  void aBeamShowsItsDeflectionLineAndItsBendingMoment() {
+    ChartPicture picture = picture("bar");
+    assertTrue(picture.problem().isEmpty(), () -> picture.problem().toString());
+    assertTrue(picture.description().contains("0.31794 mm at 250 mm"), picture.description());
+    assertEquals(List.of("250 mm", "0.31794 mm", "125 N\u00b7m"), picture.rows().get(5));
+  }
+
+  /**
+   * Clamped plate under pressure: y = q a^4/(64 D), moment at the edge -q a^2/8; D = E t^3/(12 (1 -
+   * v^2)). Roark's Formulas for Stress and Strain, 7th ed., Table 11.2, case 10b: 0.068250 mm, -125
+   * N.mm/mm.
+   */
+  @Test
+  void aPlateShowsItsDeflectionFromTheCentreOutwards() {
+    ChartPicture picture = picture("cover");
+    assertTrue(picture.problem().isEmpty(), () -> picture.problem().toString());
+    assertTrue(picture.description().contains("0.06825 mm at 0 mm"), picture.description());
+    assertEquals("100 mm", picture.rows().get(10).get(0));
+    assertTrue(picture.rows().get(10).get(2).startsWith("\u2212125 N"), picture.rows().toString());
+    assertEquals("\u2013", picture("point").rows().get(0).get(2), "no end beneath a point");
+    assertTrue(picture("point").svg().contains("<svg"));
+    assertEquals("30 mm", picture("wall").rows().get(0).get(0));
   }
 
   /** ISO 286-2: 25 H7 is 0 to +21 um, 25 g6 is -20 to -7 um. */
