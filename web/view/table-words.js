@@ -123,11 +123,6 @@ export class TableWords {
     this.file.value = "";
     new TableIn(this.body).open(file);
   }
-
-  async fromShelf() {
-    const { TableFleet } = await import("./table-fleet.js");
-    new TableFleet(this.body).open();
-  }
 }
 
 /** @param {string} text @param {() => void} act */

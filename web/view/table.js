@@ -72,7 +72,7 @@ export class TableBody {
     });
   }
 
-  /** What the server says of the rows: how many, what is missing. */
+  /** What the server says of the rows: how many, what is missing. @returns {any} */
   get table() {
     return this.clause.cell.table ?? {};
   }

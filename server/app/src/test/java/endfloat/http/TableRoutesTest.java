@@ -143,6 +143,17 @@ class TableRoutesTest {
     assertTrue(file.headers().firstValue("Content-Type").orElse("").startsWith("text/csv"));
   }
 
+  @Test
+  void aReportHasTheRowsInTheOrderOfTheSheet() throws IOException {
+    String sorted = RECORD.replace("'limits':", "'view':{'sort':['lash down']},'limits':");
+    Files.writeString(server.shelf().resolve("paper.json"), sorted.replace('\'', '"'));
+    String report = server.get("/record/paper/report").body();
+    int greatest = report.indexOf("<td>W6-10</td>");
+    int missing = report.indexOf("<td>W6-9</td>");
+    assertTrue(0 < greatest && greatest < missing, report);
+    assertTrue(report.contains("4 rows; 2 values missing. Sorted by lash falling."), report);
+  }
+
   private static HttpResponse<String> sent(String record, String what, String file, String fields) {
     StringBuilder body = new StringBuilder();
     for (String field : fields.split(";")) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Stages;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.Photographs;
+import endfloat.record.TableOrder;
 import endfloat.report.SheetOnPaper;
 import endfloat.sheet.Snapshot;
 import java.util.LinkedHashMap;
@@ -14,6 +15,9 @@ import java.util.Optional;
 
 /** A record with the views that its page would be sent, for the report to draw. */
 public final class PaperView {
+  /** Lines of a table that a report has. */
+  private static final int ROWS = 60;
+
   private PaperView() {}
 
   /** The sheet of a record as it stands, its hashes taken anew, without photographs. */
@@ -35,7 +39,31 @@ public final class PaperView {
         stages.put(stage, view(atStage(record, stage)).whole().path("figures"));
       }
     }
-    return new SheetOnPaper(record, view.whole(), stages, photographs);
+    ObjectNode whole = view.whole();
+    rows(whole.path("cells"), view);
+    return new SheetOnPaper(record, whole, stages, photographs);
+  }
+
+  /** Puts the first rows of each table beside its heads, in the order of the sheet. */
+  private static void rows(JsonNode cells, SheetView view) {
+    for (JsonNode cell : cells) {
+      rows(cell.path("cells"), view);
+      if (cell.path("table") instanceof ObjectNode table) {
+        String id = cell.path("id").asText();
+        TableOrder order = view.record().cell(id).orElseThrow().table().view();
+        table.set("lines", lines(view, id, order).view(0, ROWS));
+      }
+    }
+  }
+
+  private static TableLines lines(SheetView view, String id, TableOrder order) {
+    try {
+      return TableLines.of(view.rows(id, order.filter()).orElseThrow(), order);
+    } catch (RefusedOrderException e) {
+      // the sheet says it; on paper they stand as in the record
+      TableOrder none = new TableOrder(List.of(), "", List.of());
+      return TableLines.of(view.rows(id, "").orElseThrow(), none);
+    }
   }
 
   private static SheetView view(InvestigationRecord record) {
