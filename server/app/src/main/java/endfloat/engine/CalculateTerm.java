@@ -16,7 +16,17 @@ import java.util.Arrays;
 @SuppressWarnings("ArrayRecordComponent") // read at every evaluation, altered by nobody
 record CalculateTerm(
     Span span, Calculation calculation, Term[] arguments, String call, boolean elementByElement)
-    implements Term {
+    implements Term, SlowTerm {
+
+  @Override
+  public String called() {
+    return "calculation " + calculation.name();
+  }
+
+  @Override
+  public Value run(Value[] values, String identity, Frame frame, Progress progress) {
+    return new CalculationRun(this, values, identity, frame, progress).value();
+  }
 
   @Override
   public Value evaluate(Frame frame) {
@@ -57,6 +67,6 @@ record CalculateTerm(
     }
     return calculation.heavy()
         ? frame.heavy(this, values, identity)
-        : new CalculationRun(this, values, identity, frame, Progress.IGNORED).value();
+        : run(values, identity, frame, Progress.IGNORED);
   }
 }

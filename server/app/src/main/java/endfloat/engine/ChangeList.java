@@ -38,6 +38,10 @@ final class ChangeList {
 
   /** A node stands at another place now. */
   void moved(Node node) {
+    if (node instanceof RunNode) {
+      clauses.add(node.clause());
+      return;
+    }
     String name = node instanceof LimitNode limit ? limit.judged() : node.name();
     if (!name.isEmpty()) {
       names.add(name);

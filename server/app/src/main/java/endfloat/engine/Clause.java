@@ -20,6 +20,13 @@ public sealed interface Clause {
   /** Rows and columns. */
   record Table(String id, String label, List<TablePart> parts) implements Clause {}
 
+  /**
+   * Source in Java, run by a {@link CellRunner}.
+   *
+   * @param gives its head, as typed
+   */
+  record Java(String id, String label, String gives, String text) implements Clause {}
+
   /** Measured quantities. */
   record Readings(String id, String label, List<Reading> readings) implements Clause {}
 }

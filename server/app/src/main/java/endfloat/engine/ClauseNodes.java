@@ -112,6 +112,8 @@ final class ClauseNodes {
         Group group = keep(kept, part, place);
         fresh.add(group != null ? group : make(part, added, () -> TableNodes.of(id, place, part)));
       }
+    } else if (now instanceof Clause.Java java) {
+      fresh.add(make(java, added, () -> GivenNode.of(java)));
     } else {
       List<Reading> readings = ((Clause.Readings) now).readings();
       for (int i = 0; i < readings.size(); i++) {
@@ -141,6 +143,9 @@ final class ClauseNodes {
     }
     if (now instanceof Clause.Table a && clause instanceof Clause.Table b) {
       return a.parts().equals(b.parts());
+    }
+    if (now instanceof Clause.Java a && clause instanceof Clause.Java b) {
+      return a.gives().equals(b.gives()) && a.text().equals(b.text());
     }
     return now instanceof Clause.Readings a
         && clause instanceof Clause.Readings b

@@ -106,7 +106,7 @@ final class Evaluation implements Frame {
   }
 
   @Override
-  public Value heavy(CalculateTerm term, Value[] values, String identity) {
+  public Value heavy(SlowTerm term, Value[] values, String identity) {
     if (!offPath) {
       return Frame.super.heavy(term, values, identity);
     }

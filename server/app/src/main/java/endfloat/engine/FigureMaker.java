@@ -39,7 +39,7 @@ final class FigureMaker {
   Map<String, Figure> figures(List<Node> nodes) {
     Map<String, Figure> figures = new LinkedHashMap<>();
     for (Node node : nodes) {
-      if (node.giving() != null && !(node instanceof TableNode)) {
+      if (node.giving() != null && !(node instanceof TableNode) && !(node instanceof RunNode)) {
         figures.computeIfAbsent(node.name(), n -> figure(node.giving()));
       }
     }
@@ -149,7 +149,9 @@ final class FigureMaker {
       return elements(node, series, judgements, graph.correlations());
     } else if (value.isPresent() && value.get() instanceof Fields fields) {
       Map<String, Unit> units =
-          node instanceof DefinitionNode definition ? definition.fieldUnits() : Map.of();
+          node instanceof DefinitionNode definition
+              ? definition.fieldUnits()
+              : node instanceof GivenNode given ? given.fieldUnits() : Map.of();
       for (int i = 0; i < fields.names().size(); i++) {
         String field = fields.names().get(i);
         elements.add(
@@ -281,6 +283,8 @@ final class FigureMaker {
         columnProblems(column, all);
       } else if (node instanceof TableNode && !graph.isDoubled(node)) {
         // what is wrong with a table is said of its columns
+      } else if (node instanceof RunNode run) {
+        runProblems(run, all);
       } else if (node instanceof ReadingNode reading) {
         readingProblems(reading, all);
       } else if (node instanceof BrokenNode broken && !graph.isDoubled(node)) {
@@ -322,6 +326,15 @@ final class FigureMaker {
       all.add(new ClauseProblem(reading.clause(), at, problem));
     }
     reading.hints().forEach(h -> all.add(new ClauseProblem(reading.clause(), at, h)));
+  }
+
+  private void runProblems(RunNode run, List<ClauseProblem> all) {
+    run.headProblems().forEach(p -> all.add(new ClauseProblem(run.clause(), "/gives", p)));
+    LineProblem problem = problem(run);
+    if (problem != null && run.headProblems().isEmpty()) {
+      all.add(new ClauseProblem(run.clause(), "/text", problem));
+    }
+    run.hints().forEach(h -> all.add(new ClauseProblem(run.clause(), "/text", h)));
   }
 
   private void columnProblems(ColumnNode column, List<ClauseProblem> all) {

@@ -17,9 +17,9 @@ interface Frame {
   /** The materials of the record. */
   Materials materials();
 
-  /** The value of a heavy calculation; while it is not there yet a failure that says so. */
-  default Value heavy(CalculateTerm term, Value[] values, String identity) {
-    return new CalculationRun(term, values, identity, this, Progress.IGNORED).value();
+  /** The value of what is slow; while it is not there yet a failure that says so. */
+  default Value heavy(SlowTerm term, Value[] values, String identity) {
+    return term.run(values, identity, this, Progress.IGNORED);
   }
 
   /** The unit in which the sheet shows what is written in this one. */

@@ -14,17 +14,18 @@ import java.util.logging.Logger;
 public final class HeavyWork {
   private static final Logger LOG = Logger.getLogger(HeavyWork.class.getName());
 
-  private final CalculateTerm term;
+  private final SlowTerm term;
   private final Value[] values;
   private final String name;
   private final String identity;
   private final Frame frame;
   private volatile boolean cancelled;
+  private volatile boolean stopped;
   private volatile double progress;
   private volatile Value value;
   private volatile LineFailure failure;
 
-  HeavyWork(String name, CalculateTerm term, Value[] values, String identity, Frame frame) {
+  HeavyWork(String name, SlowTerm term, Value[] values, String identity, Frame frame) {
     this.name = name;
     this.term = term;
     this.values = values.clone();
@@ -37,9 +38,9 @@ public final class HeavyWork {
     return name;
   }
 
-  /** Name of the calculation. */
-  public String calculation() {
-    return term.calculation().name();
+  /** What it is, in words: {@code calculation thin_plate}. */
+  public String called() {
+    return term.called();
   }
 
   /** Fraction done, 0 to 1. */
@@ -49,6 +50,11 @@ public final class HeavyWork {
 
   public void cancel() {
     cancelled = true;
+  }
+
+  /** Ends it at the user's word: unlike a cancelled one it says so in place of its value. */
+  public void stop() {
+    stopped = true;
   }
 
   public boolean isCancelled() {
@@ -70,19 +76,19 @@ public final class HeavyWork {
         fraction -> {
           progress = fraction;
           furtherOn.run();
-          return !cancelled;
+          return !cancelled && !stopped;
         };
     try {
-      value = new CalculationRun(term, values, identity, frame, told).value();
+      value = term.run(values, identity, frame, told);
     } catch (LineFailure e) {
       failure = e;
     } catch (RuntimeException e) {
       // a fault of the program: the sheet must not wait for it for ever
-      LOG.log(Level.SEVERE, "the calculation " + calculation() + " broke off", e);
+      LOG.log(Level.SEVERE, "the " + called() + " broke off", e);
       failure =
           new LineFailure(
               term.span(),
-              "The calculation " + calculation() + " broke off by a fault of its own.",
+              "The " + called() + " broke off by a fault of its own.",
               "Try other values, and report this.");
     }
   }
@@ -106,7 +112,7 @@ public final class HeavyWork {
       throw LineFailure.working(
           new LineProblem(
               term.span(),
-              "The calculation " + calculation() + " is still being worked out.",
+              "The " + called() + " is still being worked out.",
               "",
               LineProblem.Severity.HINT));
     }

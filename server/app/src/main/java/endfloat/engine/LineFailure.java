@@ -9,6 +9,7 @@ final class LineFailure extends RuntimeException {
 
   private final transient LineProblem problem;
   private final Figure.State state;
+  private transient java.util.List<LineProblem> further = java.util.List.of();
 
   LineFailure(Span span, String message, String wayOut) {
     this(LineProblem.error(span, message, wayOut));
@@ -33,6 +34,17 @@ final class LineFailure extends RuntimeException {
   /** It takes its time. */
   static LineFailure working(LineProblem hint) {
     return new LineFailure(hint, Figure.State.WORKING);
+  }
+
+  /** The same with more that is wrong. */
+  LineFailure with(java.util.List<LineProblem> others) {
+    further = java.util.List.copyOf(others);
+    return this;
+  }
+
+  /** What else is wrong. */
+  java.util.List<LineProblem> further() {
+    return further;
   }
 
   /** What the line is in. */

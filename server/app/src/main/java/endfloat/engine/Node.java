@@ -349,10 +349,15 @@ abstract class Node {
       }
     }
     if (!isFed()) {
-      stop(Figure.State.WAITING, null);
+      stop(unfed(), null);
       return false;
     }
     return compute(graph);
+  }
+
+  /** What it is in while what it reads has no value. */
+  Figure.State unfed() {
+    return Figure.State.WAITING;
   }
 
   private boolean kindsKnown(ValueGraph graph) {
@@ -411,6 +416,7 @@ abstract class Node {
   }
 
   private boolean compute(ValueGraph graph) {
+    List<LineProblem> further = List.of();
     try {
       graph.evaluation().begin(name());
       value = evaluate(graph.evaluation());
@@ -418,8 +424,10 @@ abstract class Node {
       problem = null;
     } catch (LineFailure e) {
       stop(e.state(), e.problem());
+      further = e.further();
     }
     List<LineProblem> noted = graph.evaluation().end();
+    noted = further.isEmpty() ? noted : joined(further, noted);
     hints = checkHints.isEmpty() ? noted : joined(checkHints, noted);
     return settled();
   }

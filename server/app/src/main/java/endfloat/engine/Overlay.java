@@ -45,11 +45,11 @@ final class Overlay implements Frame {
 
   /** Work that is left for later cannot be asked for once a trial. */
   @Override
-  public Value heavy(CalculateTerm term, Value[] values, String identity) {
+  public Value heavy(SlowTerm term, Value[] values, String identity) {
     if (beneath instanceof Evaluation evaluation && evaluation.leavesHeavyWork()) {
       throw new LineFailure(
           term.span(),
-          "The calculation " + term.calculation().name() + " is too slow " + purpose + ".",
+          "The " + term.called() + " is too slow " + purpose + ".",
           "Take a quicker relation, or look at a few values by hand.");
     }
     return beneath.heavy(term, values, identity);

@@ -17,7 +17,7 @@ import java.util.Set;
 public final class RecordGraph {
   /** The kinds of clause that give values. */
   private static final Set<String> GIVING =
-      Set.of("working", "readings", "fits", "causes", "table");
+      Set.of("working", "readings", "fits", "causes", "table", "java");
 
   /** What of a table is no matter of order, title or remarks: these cost no reading of its rows. */
   private static final Set<String> GIVEN_BY_A_TABLE =
@@ -34,7 +34,13 @@ public final class RecordGraph {
 
   /** A graph of a record, with the calculations of the library. */
   public static RecordGraph of(InvestigationRecord record) {
-    RecordGraph made = new RecordGraph(new ValueGraph(endfloat.catalogue.Catalogue.library()));
+    return of(record, CellRunner.NONE);
+  }
+
+  /** The same with a runner of its java clauses. */
+  public static RecordGraph of(InvestigationRecord record, CellRunner runner) {
+    RecordGraph made =
+        new RecordGraph(new ValueGraph(endfloat.catalogue.Catalogue.library(), runner));
     made.update(record);
     return made;
   }
@@ -108,6 +114,9 @@ public final class RecordGraph {
       case "readings" -> new Clause.Readings(cell.id(), cell.number(), cell.readings());
       case "fits" -> new Clause.Fields(cell.id(), cell.number(), FitLines.of(cell));
       case "table" -> new Clause.Table(cell.id(), cell.number(), TableParts.of(cell.table()));
+      case "java" ->
+          new Clause.Java(
+              cell.id(), cell.number(), cell.source().path("gives").asText(""), cell.text());
       default -> new Clause.Fields(cell.id(), cell.number(), CauseLines.of(cell));
     };
   }

@@ -32,7 +32,7 @@ final class TraceMaker {
   private Trace.Origin origin(Slot slot, Node node, Set<Slot> seen, int depth) {
     List<Trace.Origin> from = new ArrayList<>();
     if (seen.add(slot) && depth < DEEPEST) {
-      for (Slot read : node.reads()) {
+      for (Slot read : rests(node)) {
         if (!read.givers().isEmpty()) {
           from.add(origin(read, maker.first(read), seen, depth + 1));
         }
@@ -50,6 +50,13 @@ final class TraceMaker {
         from);
   }
 
+  /** What a java clause gives rests on what its source reads. */
+  private static List<Slot> rests(Node node) {
+    return node instanceof GivenNode && node.reads()[0].giver() instanceof RunNode run
+        ? run.feeds()
+        : List.of(node.reads());
+  }
+
   private static int line(Node node) {
     return node instanceof LineNode line
         ? node.offset() + line.line().span().line()
@@ -59,6 +66,9 @@ final class TraceMaker {
   private static Trace.Sort sort(Node node) {
     if (node instanceof ReadingNode) {
       return Trace.Sort.READING;
+    }
+    if (node instanceof GivenNode || node instanceof RunNode) {
+      return Trace.Sort.COMPUTED;
     }
     if (!(node instanceof DefinitionNode definition)) {
       return Trace.Sort.BROKEN;
@@ -71,6 +81,9 @@ final class TraceMaker {
   private static String text(Node node) {
     if (node instanceof ReadingNode reading) {
       return reading.reading().what();
+    }
+    if (node instanceof GivenNode || node instanceof RunNode) {
+      return "java clause";
     }
     if (node.fields() != null) {
       return node.fields().shown().strip();
@@ -115,7 +128,12 @@ final class TraceMaker {
     while (!next.isEmpty()) {
       Slot slot = next.poll();
       for (Node reader : slot.readers()) {
-        if (seen.add(reader)) {
+        if (!seen.add(reader)) {
+          continue;
+        }
+        if (reader instanceof RunNode) {
+          next.add(reader.giving());
+        } else {
           boolean limit = reader instanceof LimitNode;
           needs.add(
               new Trace.Need(

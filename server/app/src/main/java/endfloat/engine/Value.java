@@ -91,6 +91,21 @@ public sealed interface Value {
     }
   }
 
+  /**
+   * What the run of a java clause came to; no line reads it, but for those that give its values.
+   *
+   * @param given in the order of the head
+   * @param carried in words how uncertainty was carried; empty where there was none
+   * @param lost in words why it was not; empty where it was
+   */
+  record Ran(
+      List<Value> given,
+      List<CellRunner.Shown> shown,
+      String carried,
+      String lost,
+      double milliseconds)
+      implements Value {}
+
   /** A part built by its constructor, its components in order. */
   @SuppressWarnings("ArrayRecordComponent") // read at every evaluation, altered by nobody
   record PartValue(String part, Value[] components) implements Value {

@@ -21,6 +21,7 @@ import java.util.Set;
  */
 public final class ValueGraph {
   private final KindChecker checker;
+  private final CellRunner runner;
   private final NameScope scope = new NameScope(this);
   private final ChangeList changes = new ChangeList();
   private final Wiring wiring = new Wiring(changes);
@@ -32,13 +33,24 @@ public final class ValueGraph {
 
   /** An empty graph over the calculations of a catalogue. */
   public ValueGraph(Catalogue catalogue) {
+    this(catalogue, CellRunner.NONE);
+  }
+
+  /** An empty graph that has its java clauses run. */
+  public ValueGraph(Catalogue catalogue, CellRunner runner) {
     this.checker = new KindChecker(catalogue);
     this.registers = new Registers(clauses, wiring, evaluation, checker);
+    this.runner = runner;
   }
 
   /** A graph of the library's calculations for a record. */
   public static ValueGraph of(GraphSource source) {
-    ValueGraph graph = new ValueGraph(Catalogue.library());
+    return of(source, CellRunner.NONE);
+  }
+
+  /** The same with a runner of its java clauses. */
+  public static ValueGraph of(GraphSource source, CellRunner runner) {
+    ValueGraph graph = new ValueGraph(Catalogue.library(), runner);
     graph.update(source);
     return graph;
   }
@@ -96,6 +108,37 @@ public final class ValueGraph {
   /** Cancels all heavy work: the graph is not needed any more. */
   public void cancelHeavyWork() {
     evaluation.cancelWork();
+  }
+
+  /** Has a java clause run once more: its source was approved, or its run had failed. */
+  public Changed again(String clause) {
+    changes.begin();
+    run(clause)
+        .ifPresent(
+            node -> {
+              node.again();
+              wiring.touch(node);
+            });
+    settle();
+    return changes.taken();
+  }
+
+  private Optional<RunNode> run(String clause) {
+    return existing(RunNode.nameOf(clause))
+        .filter(slot -> slot.giver() instanceof RunNode)
+        .map(slot -> (RunNode) slot.giver());
+  }
+
+  /** How a java clause stands; empty for any other. */
+  public Optional<JavaRun> javaRun(String clause) {
+    return run(clause)
+        .map(
+            node ->
+                new JavaRun(
+                    node.state(),
+                    Optional.ofNullable((Value.Ran) node.value()),
+                    Optional.ofNullable(new FigureMaker(this).said(node.problem())),
+                    node.readNames()));
   }
 
   /** Takes up the outcome of heavy work that has been run. */
@@ -221,6 +264,10 @@ public final class ValueGraph {
 
   Instrument instrument(String id) {
     return registers.instrument(id);
+  }
+
+  CellRunner cellRunner() {
+    return runner;
   }
 
   Evaluation evaluation() {

@@ -64,7 +64,7 @@ final class Wiring {
       Slot slot = slots.get(name);
       if (slot != null) {
         for (Node reader : slot.readers()) {
-          readers.add(reader.name());
+          readers.add(reader instanceof RunNode ? "" : reader.name());
         }
       }
     }

@@ -67,6 +67,7 @@ final class ClauseText {
       case "quantity" -> kind.isEmpty() ? "Measured<?>" : "Measured<" + kind + ">";
       case "series" -> kind.isEmpty() ? "MeasuredSeries<?>" : "MeasuredSeries<" + kind + ">";
       case "text", "chart" -> "String";
+      case "texts" -> "List<String>";
       case "truth" -> "Boolean";
       case "table" -> "tech.tablesaw.api.Table";
       default -> throw new IllegalArgumentException("no form " + form);

@@ -10,8 +10,15 @@ import java.util.Optional;
  * and the values to try it with once more.
  *
  * @param trials each a number to put in the place of another
+ * @param trialMilliseconds that all trials may take; where they would take longer there are none
  */
-record Program(String source, List<Read> reads, List<Give> gives, List<Trial> trials) {
+record Program(
+    String source, List<Read> reads, List<Give> gives, List<Trial> trials, long trialMilliseconds) {
+  /** The same with trials for as long as they take. */
+  Program(String source, List<Read> reads, List<Give> gives, List<Trial> trials) {
+    this(source, reads, gives, trials, Long.MAX_VALUE);
+  }
+
   /** Under this name it stands in the metadata. */
   static final String KEY = "endfloat";
 
@@ -64,7 +71,11 @@ record Program(String source, List<Read> reads, List<Give> gives, List<Trial> tr
           new Trial(
               whole(trial.get(0)), whole(trial.get(1)), ((Number) trial.get(2)).doubleValue()));
     }
-    return Optional.of(new Program(source, reads, gives, trials));
+    long most =
+        clause.get("trialMilliseconds") instanceof Number number
+            ? number.longValue()
+            : Long.MAX_VALUE;
+    return Optional.of(new Program(source, reads, gives, trials, most));
   }
 
   static List<?> list(Object value) {

@@ -17,6 +17,8 @@ final class ReadValues {
     return switch (read.form()) {
       case "quantity" -> measured(read, read.value());
       case "series" -> series(read);
+      case "texts" ->
+          Program.list(read.value().get("values")).stream().map(String::valueOf).toList();
       case "text" -> String.valueOf(read.value().get("text"));
       case "truth" -> Boolean.TRUE.equals(read.value().get("truth"));
       default -> throw new IllegalArgumentException("no form " + read.form());

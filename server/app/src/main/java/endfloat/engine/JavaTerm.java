@@ -1,0 +1,91 @@
+package endfloat.engine;
+
+import endfloat.definition.Progress;
+import endfloat.engine.Value.Scalar;
+import endfloat.working.Kind;
+import endfloat.working.LineProblem;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A source with its inputs. Its uncertainty comes by differences: the source is run again with each
+ * uncertain number moved, and believed where steps of three widths tell one story.
+ */
+record JavaTerm(String source, List<Input> inputs, List<Give> gives, CellRunner runner)
+    implements SlowTerm {
+
+  /** A name of the source and what it stands for. */
+  record Input(String java, Kind kind) {}
+
+  @Override
+  public Span span() {
+    return new Span(1, 1, 2);
+  }
+
+  @Override
+  public String called() {
+    return "java clause";
+  }
+
+  @Override
+  public Value run(Value[] values, String identity, Frame frame, Progress progress) {
+    List<CellRunner.Read> reads = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      reads.add(new CellRunner.Read(inputs.get(i).java(), inputs.get(i).kind(), values[i]));
+    }
+    JavaSlopes slopes = JavaSlopes.of(values, frame.correlations());
+    CellRunner.Outcome outcome;
+    try {
+      outcome = runner.run(new CellRunner.Job(source, reads, gives, slopes.trials()), progress);
+    } catch (CellRunner.CellFailureException e) {
+      List<LineProblem> problems = e.problems();
+      throw new LineFailure(problems.get(0)).with(problems.subList(1, problems.size()));
+    }
+    GivenNumbers numbers = GivenNumbers.of(gives, outcome.given());
+    JavaSlopes.Found found = slopes.found(numbers, outcome.trials());
+    List<Value> given = new ArrayList<>();
+    int[] next = {0};
+    for (int i = 0; i < gives.size(); i++) {
+      given.add(value(gives.get(i), outcome.given().get(i), numbers.si(), found.gradients(), next));
+    }
+    return new Value.Ran(
+        given, outcome.shown(), found.carried(), found.lost(), outcome.milliseconds());
+  }
+
+  private static Value value(
+      Give give, CellRunner.Given given, double[] si, Gradient[] gradients, int[] next) {
+    return switch (give.form()) {
+      case QUANTITY -> new Scalar(si[next[0]], gradients[next[0]++]);
+      case SERIES ->
+          series(given.axes(), given.labels(), given.numbers().length, si, gradients, next);
+      case TEXT, CHART -> new Value.Words(given.text());
+      case TRUTH -> new Value.Truth(given.truth());
+      case TABLE -> table(give, given, si, gradients, next);
+    };
+  }
+
+  private static Value.Series series(
+      List<String> axes,
+      List<List<String>> labels,
+      int count,
+      double[] si,
+      Gradient[] gradients,
+      int[] next) {
+    List<Value> elements = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      elements.add(new Scalar(si[next[0]], gradients[next[0]++]));
+    }
+    return axes.isEmpty() ? Value.Series.list(elements) : new Value.Series(axes, labels, elements);
+  }
+
+  private static Value table(
+      Give give, CellRunner.Given given, double[] si, Gradient[] gradients, int[] next) {
+    List<Value> columns = new ArrayList<>();
+    for (int i = 0; i < give.columns().size(); i++) {
+      int rows = given.columns().get(i).length;
+      columns.add(series(List.of(), List.of(), rows, si, gradients, next));
+    }
+    return new Value.Fields(give.columns().stream().map(Give.Column::name).toList(), columns);
+  }
+}

@@ -1,0 +1,149 @@
+package endfloat.kernel;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import endfloat.definition.Progress;
+import endfloat.engine.CellRunner;
+import endfloat.working.LineProblem;
+import endfloat.working.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+
+/** Runs the java clauses of records: approved ones only, each in a process of its own kind. */
+public final class JavaRuns implements CellRunner, AutoCloseable {
+  static final ObjectMapper JSON = new ObjectMapper();
+
+  private static final long NANOS_A_MILLISECOND = TimeUnit.MILLISECONDS.toNanos(1);
+
+  /** Part of the time limit that may go into running a source again for its slopes. */
+  private static final int TRIALS = 2;
+
+  private static final int EXIT_OUT_OF_MEMORY = 3;
+
+  private final Approvals approvals;
+  private final KernelLimits limits;
+  private final Kernels kernels;
+
+  /**
+   * @param keepsSpare whether the next process is started before it is needed
+   */
+  public JavaRuns(Approvals approvals, KernelLimits limits, boolean keepsSpare) {
+    this.approvals = approvals;
+    this.limits = limits;
+    this.kernels = new Kernels(limits, keepsSpare);
+  }
+
+  public Approvals approvals() {
+    return approvals;
+  }
+
+  public KernelLimits limits() {
+    return limits;
+  }
+
+  /** A source that is looked at may soon be run. */
+  @Override
+  public Optional<Refusal> refusal(String source) {
+    kernels.prepare();
+    return approvals.isApproved(source)
+        ? Optional.empty()
+        : Optional.of(
+            new Refusal(
+                "This Java has not been approved on this machine, so it is not run",
+                "Read it, then press Run"));
+  }
+
+  @Override
+  public Outcome run(Job job, Progress progress) {
+    if (!approvals.isApproved(job.source())) {
+      throw failure("This Java has not been approved on this machine.", "");
+    }
+    KernelProcess kernel;
+    try {
+      kernel = kernels.take();
+    } catch (KernelException e) {
+      throw failure(e.getMessage(), "See that a JDK, version 17 or later, runs Endfloat.");
+    }
+    boolean usable = false;
+    try {
+      long begun = System.nanoTime();
+      Heard heard = new Heard(progress);
+      long forTrials = TimeUnit.SECONDS.toMillis(limits.seconds()) / TRIALS;
+      KernelProcess.End end =
+          kernel.execute(
+              job.source(),
+              ClauseJson.metadata(job, forTrials),
+              limits.seconds(),
+              heard::take,
+              heard::goesOn);
+      if (end != KernelProcess.End.REPLIED) {
+        throw ended(end, kernel);
+      }
+      usable = !heard.leftThreads();
+      return outcome(heard, (System.nanoTime() - begun) / (double) NANOS_A_MILLISECOND);
+    } finally {
+      kernels.giveBack(kernel, usable);
+    }
+  }
+
+  private static Outcome outcome(Heard heard, double milliseconds) {
+    if (heard.result().isEmpty()) {
+      throw new CellFailureException(heard.problems());
+    }
+    JsonNode result = heard.result().get();
+    List<Shown> shown = new ArrayList<>(heard.shown());
+    shown.addAll(ClauseJson.shown(result));
+    return new Outcome(
+        ClauseJson.given(result), ClauseJson.trials(result), List.copyOf(shown), milliseconds);
+  }
+
+  private CellFailureException ended(KernelProcess.End end, KernelProcess kernel) {
+    return switch (end) {
+      case STOPPED -> failure("The run was stopped.", "Run it again when it suits.");
+      case TOO_LONG ->
+          failure(
+              "The run took longer than the " + limits.seconds() + " s that it may take.",
+              "Take less work, or start Endfloat with a longer --java-time.");
+      default -> died(kernel.exit());
+    };
+  }
+
+  private CellFailureException died(int exit) {
+    return exit == EXIT_OUT_OF_MEMORY
+        ? failure(
+            "The run needed more memory than the " + limits.megabytes() + " MB that it may take.",
+            "Hold less at a time, or start Endfloat with more --java-memory.")
+        : failure(
+            "The process of the run has ended" + (exit < 0 ? "." : " with the code " + exit + "."),
+            "Nothing of the record is lost. Leave out what ends it, and run it again.");
+  }
+
+  static CellFailureException failure(String message, String wayOut) {
+    return new CellFailureException(List.of(LineProblem.error(new Span(1, 1, 2), message, wayOut)));
+  }
+
+  /** Has a process ready, where one is wanted before it is needed. */
+  public void prepare() {
+    kernels.prepare();
+  }
+
+  Kernels kernels() {
+    return kernels;
+  }
+
+  static Optional<JsonNode> json(Object text) {
+    try {
+      return text == null ? Optional.empty() : Optional.of(JSON.readTree(text.toString()));
+    } catch (JsonProcessingException e) {
+      return Optional.empty();
+    }
+  }
+
+  @Override
+  public void close() {
+    kernels.close();
+  }
+}

@@ -1,0 +1,47 @@
+package endfloat.kernel;
+
+import java.util.List;
+import java.util.Map;
+
+/** Has a new kernel do what a first clause needs, so that the first clause does not wait for it. */
+final class WarmUp {
+  private static final int RUNS = 10;
+  private static final int SECONDS = 30;
+
+  private WarmUp() {}
+
+  static void of(KernelProcess kernel) {
+    Map<String, Object> reads =
+        Map.of(
+            "java",
+            "readings",
+            "form",
+            "series",
+            "type",
+            "Length",
+            "values",
+            List.of(Map.of("si", 1e-3, "gradient", Map.of("a", 1e-6)), Map.of("si", 2e-3)));
+    Map<String, Object> clause =
+        Map.of(
+            "reads",
+            List.of(reads),
+            "gives",
+            List.of(
+                Map.of("java", "mean", "form", "quantity", "type", "Length", "unit", "m"),
+                Map.of("java", "table", "form", "table", "unit", "1", "columns", List.of("x"))),
+            "trials",
+            List.of(List.of(0, 0, 2e-3)));
+    for (int i = 0; i < RUNS; i++) {
+      // another text each time: the compiler is what takes longest to get quick
+      String source =
+          "double sum = "
+              + i
+              + ";\nfor (Measured<Length> one : readings) { sum += one.in(\"mm\"); }\n"
+              + "mean = quantity(sum / readings.size(), \"mm\", Length.class);\n"
+              + "List<Measured<Length>> all = readings.stream().map(x -> x.times(2)).toList();\n"
+              + "table = Table.create(\"t\", DoubleColumn.create(\"x\", readings.in(\"mm\")));\n"
+              + "show(\"warm\");";
+      kernel.execute(source, Map.of(ClauseJson.KEY, clause), SECONDS, message -> {}, () -> true);
+    }
+  }
+}

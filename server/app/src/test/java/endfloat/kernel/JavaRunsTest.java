@@ -1,0 +1,215 @@
+package endfloat.kernel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import endfloat.catalogue.Catalogue;
+import endfloat.engine.Clause;
+import endfloat.engine.ClauseProblem;
+import endfloat.engine.Figure;
+import endfloat.engine.GraphSettings;
+import endfloat.engine.GraphSource;
+import endfloat.engine.HeavyWork;
+import endfloat.engine.Value;
+import endfloat.engine.ValueGraph;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Java clauses in the graph of a record, run by real kernels. */
+class JavaRunsTest {
+  private static final String INPUTS =
+      "length [mm] = 200 mm ± 0.2 mm\nwidth [mm] = 50 mm ± 0.1 mm\nnumber = 3";
+
+  @TempDir static Path folder;
+  private static JavaRuns runs;
+
+  @BeforeAll
+  static void starts() {
+    runs = new JavaRuns(new Approvals(folder), new KernelLimits(30, 128), true);
+    runs.prepare();
+  }
+
+  @AfterAll
+  static void ends() {
+    runs.close();
+  }
+
+  private static GraphSource record(String gives, String source, String after) {
+    return new GraphSource(
+        List.of(
+            new Clause.Working("w1", "1", INPUTS),
+            new Clause.Java("c7", "2", gives, source),
+            new Clause.Working("w2", "3", after)),
+        List.of(),
+        GraphSettings.STANDARD);
+  }
+
+  private static ValueGraph ran(String gives, String source, String after) {
+    runs.approvals().approve(source);
+    return ValueGraph.of(record(gives, source, after), runs);
+  }
+
+  private static String problem(String source) {
+    ValueGraph graph = ran("out [mm]", source, "");
+    ClauseProblem problem = graph.problems("c7").get(0);
+    assertEquals("/text", problem.at());
+    return problem.problem().span().line() + ": " + problem.problem().message();
+  }
+
+  /** By the law of propagation: u = sqrt((b u_l)^2 + (l u_b)^2), JCGM 100, 5.1.2. */
+  @Test
+  void aClauseStandsBetweenWorkingsAndItsUncertaintyIsCarried() {
+    ValueGraph graph =
+        ran(
+            "area [mm2]",
+            "area = length.times(width).as(Area.class);",
+            "double_area [mm2] = 2 * area\nback [mm] = area / width");
+    Figure area = graph.figure("area").orElseThrow();
+    assertEquals(List.of(), graph.problems("c7"));
+    assertEquals(0.01, area.si(), 1e-15);
+    assertEquals(Math.hypot(0.05 * 1e-4, 0.2 * 0.5e-4), area.standardUncertainty(), 1e-12);
+    assertEquals(0.02, graph.figure("double_area").orElseThrow().si(), 1e-15);
+    // the width cancels: what is left is the uncertainty of the length
+    assertEquals(1e-4, graph.figure("back").orElseThrow().standardUncertainty(), 1e-9);
+    assertTrue(
+        graph.javaRun("c7").orElseThrow().ran().orElseThrow().carried().contains("2 numbers"));
+    assertEquals(List.of("length", "width"), graph.javaRun("c7").orElseThrow().reads());
+    assertFalse(graph.figures().containsKey("c7.run"));
+  }
+
+  @Test
+  void whatIsNoSmoothFunctionCarriesNoUncertaintyAndSaysSo() {
+    ValueGraph graph =
+        ran(
+            "rounded [mm]",
+            "rounded = quantity(Math.rint(length.in(\"mm\") * 10) / 10, \"mm\", Length.class);",
+            "");
+    Figure rounded = graph.figure("rounded").orElseThrow();
+    assertEquals(0.2, rounded.si(), 1e-12);
+    assertEquals(0, rounded.standardUncertainty());
+    assertEquals(
+        "Uncertainty is not carried: it is no smooth function of what it reads.",
+        rounded.hints().get(0).message());
+    graph = ran("lot [mm]", "lot = length.times(1 + 1e-6 * Math.random());", "");
+    assertTrue(graph.figure("lot").orElseThrow().hints().get(0).message().contains("second run"));
+  }
+
+  @Test
+  void seriesTablesTextsTruthsAndChartsAreGivenAndShown() {
+    ValueGraph graph =
+        ran(
+            "twice [mm]: series, curve: table(at [deg], lash [mm]), words: text, holds: truth, round: chart",
+            "twice = MeasuredSeries.list(List.of(length, length.times(2)));\n"
+                + "curve = Table.create(\"c\", DoubleColumn.create(\"at\", 0, 90),"
+                + " DoubleColumn.create(\"lash\", 1, 3));\n"
+                + "words = \"loose\"; holds = number.si() > 2; round = \"<svg/>\";\n"
+                + "System.out.println(\"printed\");",
+            "widest [mm] = max(curve.lash)\nlast [mm] = max(twice)");
+    assertEquals(List.of(), graph.problems("c7"));
+    assertEquals(0.003, graph.figure("widest").orElseThrow().si(), 1e-15);
+    assertEquals(0.4, graph.figure("last").orElseThrow().si(), 1e-15);
+    assertEquals(new Value.Words("loose"), graph.figure("words").orElseThrow().value().get());
+    assertEquals(new Value.Truth(true), graph.figure("holds").orElseThrow().value().get());
+    List<String> sorts =
+        graph.javaRun("c7").orElseThrow().ran().orElseThrow().shown().stream()
+            .map(s -> s.sort())
+            .toList();
+    assertEquals(List.of("text", "table", "svg"), sorts);
+  }
+
+  @Test
+  void errorsStandAtTheirLineInWords() {
+    assertEquals("2: There is no variable lenght.", problem("int a = 1;\nout = lenght;"));
+    assertEquals(
+        "3: A place is asked for that the list does not have (Index 5 out of bounds for length 0).",
+        problem("\n\nList.of().get(5);\nout = length;"));
+    assertEquals("1: A dimensionless stands where a length is wanted.", problem("out = number;"));
+  }
+
+  @Test
+  void whatIsNotApprovedIsNotRunAndAChangedSourceAsksAgain() {
+    Path mark = folder.resolve("ran");
+    String source =
+        "java.nio.file.Files.createFile(java.nio.file.Path.of(\"" + mark + "\")); out = length;";
+    ValueGraph graph = ValueGraph.of(record("out [mm]", source, "after [mm] = out"), runs);
+    assertEquals(Figure.State.WAITING, graph.figure("out").orElseThrow().state());
+    assertEquals(Figure.State.WAITING, graph.figure("after").orElseThrow().state());
+    assertTrue(graph.problems("c7").get(0).problem().message().contains("not been approved"));
+    assertFalse(Files.exists(mark));
+    runs.approvals().approve(source);
+    graph.again("c7");
+    assertEquals(Figure.State.FRESH, graph.figure("after").orElseThrow().state());
+    assertTrue(Files.exists(mark));
+    graph.update(record("out [mm]", source + " ", "after [mm] = out"));
+    assertEquals(Figure.State.WAITING, graph.figure("out").orElseThrow().state());
+  }
+
+  @Test
+  void approvalsAreKeptForThisUserAloneOutsideTheRecord() throws Exception {
+    Path own = folder.resolve("own");
+    new Approvals(own).approve("a");
+    assertTrue(new Approvals(own).isApproved("a"));
+    assertFalse(new Approvals(own).isApproved("a "));
+    assertEquals(
+        "rw-------",
+        java.nio.file.attribute.PosixFilePermissions.toString(
+            Files.getPosixFilePermissions(own.resolve("approved-java.txt"))));
+  }
+
+  @Test
+  void aKernelThatDiesIsReportedAndTheNextRunIsWell() {
+    assertTrue(problem("System.exit(7);").contains("ended with the code 7"));
+    assertTrue(
+        problem(
+                "byte[][] all = new byte[1000][]; for (int i = 0; i < 1000; i++)"
+                    + " { all[i] = new byte[10_000_000]; } out = length;")
+            .contains("more memory than the 128 MB"));
+    assertEquals(0.2, ran("out [mm]", "out = length;", "").figure("out").orElseThrow().si(), 1e-15);
+  }
+
+  @Test
+  void aTightLoopIsStoppedWithinASecond() throws Exception {
+    String source = "progress(0.25); while (true) { }";
+    runs.approvals().approve(source);
+    ValueGraph graph = new ValueGraph(Catalogue.library(), runs);
+    graph.leaveHeavyWork();
+    graph.update(record("out [mm]", source, ""));
+    assertEquals(Figure.State.WORKING, graph.figure("out").orElseThrow().state());
+    HeavyWork work = graph.takeHeavyWork().get(0);
+    CompletableFuture<Void> running = new CompletableFuture<>();
+    CompletableFuture<Void> done =
+        CompletableFuture.runAsync(() -> work.run(() -> running.complete(null)));
+    running.get(60, TimeUnit.SECONDS);
+    long stopped = System.nanoTime();
+    work.stop();
+    done.get(60, TimeUnit.SECONDS);
+    double seconds = (System.nanoTime() - stopped) / 1e9;
+    assertTrue(seconds < 1.5, "it took " + seconds + " s");
+    graph.finished(work);
+    assertEquals("The run was stopped.", graph.problems("c7").get(0).problem().message());
+  }
+
+  @Test
+  void theSourceSeesTheLibraryAndNotTheServer() {
+    assertTrue(
+        problem("out = length; Class.forName(\"endfloat.engine.ValueGraph\");")
+            .contains("ClassNotFoundException"));
+    ValueGraph graph =
+        ran(
+            "out [mm]",
+            "out = Thermal.thermalGrowth(length, Measured.of(1e-5, \"1/K\","
+                + " Trade.Expansion.class), Measured.of(100, \"K\","
+                + " Trade.TemperatureDifference.class));",
+            "");
+    assertEquals(List.of(), graph.problems("c7"));
+    assertEquals(0.2e-3, graph.figure("out").orElseThrow().si(), 1e-15);
+  }
+}
