@@ -3,6 +3,7 @@ package endfloat.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.record.InvestigationRecord;
 import endfloat.review.Agree;
 import endfloat.review.AgreeTogether;
 import endfloat.review.AgreeTogether.Outcome;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -48,6 +50,8 @@ final class AgreeCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
+  @Mixin private AllowedJava allowed = new AllowedJava();
+
   AgreeCommand(Streams streams) {
     this.streams = streams;
   }
@@ -58,7 +62,7 @@ final class AgreeCommand implements Callable<Integer> {
       return many(RecordFile.all(given));
     }
     Path record = given.get(0);
-    Agree.Report report = Agree.of(RecordFile.read(record), exact);
+    Agree.Report report = Agree.of(read(record), exact);
     if (report.compared() == 0 && !save) {
       throw new BadInputException(
           record + " holds no saved figures to compare.",
@@ -85,12 +89,18 @@ final class AgreeCommand implements Callable<Integer> {
     return true;
   }
 
+  private InvestigationRecord read(Path file) {
+    InvestigationRecord record = RecordFile.read(file);
+    allowed.hold(record);
+    return record;
+  }
+
   private int many(List<Path> records) {
     boolean told = !json;
     List<Outcome<Path>> outcomes =
         AgreeTogether.of(
             records,
-            RecordFile::read,
+            this::read,
             exact,
             done -> {
               if (told) {

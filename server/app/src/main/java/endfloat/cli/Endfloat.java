@@ -1,5 +1,9 @@
 package endfloat.cli;
 
+import endfloat.engine.ProgramRunner;
+import endfloat.http.MachineState;
+import endfloat.kernel.JavaOnDemand;
+import endfloat.kernel.KernelLimits;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
@@ -34,6 +38,7 @@ public final class Endfloat implements Callable<Integer> {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] arguments) {
+    ProgramRunner.set(new JavaOnDemand(MachineState.ofUser().folder(), KernelLimits.USUAL, false));
     System.exit(run(Streams.ofProcess(), arguments));
   }
 
@@ -53,6 +58,7 @@ public final class Endfloat implements Callable<Integer> {
     line.addSubcommand(new CompareCommand(streams));
     line.addSubcommand(new ReportCommand(streams));
     line.addSubcommand(new CatalogueCommand(streams));
+    line.addSubcommand(new KernelCommand());
     line.addSubcommand(new Prepare());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -75,6 +76,8 @@ final class RerunCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
+  @Mixin private AllowedJava allowed = new AllowedJava();
+
   RerunCommand(Streams streams) {
     this.streams = streams;
   }
@@ -82,6 +85,7 @@ final class RerunCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     InvestigationRecord from = RecordFile.read(record);
+    allowed.hold(from);
     Rerun.Done done = run(from);
     ValueGraph graph = RecordGraph.of(done.record()).graph();
     write(done.record().withResults(Results.of(graph)));

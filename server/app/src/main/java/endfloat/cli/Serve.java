@@ -1,8 +1,11 @@
 package endfloat.cli;
 
+import endfloat.engine.ProgramRunner;
 import endfloat.http.MachineState;
 import endfloat.http.Server;
 import endfloat.http.ShelfClaim;
+import endfloat.kernel.JavaOnDemand;
+import endfloat.kernel.KernelLimits;
 import endfloat.record.Shelf;
 import java.net.BindException;
 import java.nio.file.Path;
@@ -43,6 +46,8 @@ final class Serve implements Callable<Integer> {
     if (!notebooks.isEmpty()) {
       shelf.seedFrom(Path.of(notebooks));
     }
+    JavaOnDemand java = new JavaOnDemand(MachineState.ofUser().folder(), limits(options), true);
+    ProgramRunner.set(java);
     Server server = start(shelf, token, options);
     claim.get().servedAt(server.port());
     Runtime.getRuntime()
@@ -50,6 +55,7 @@ final class Serve implements Callable<Integer> {
             new Thread(
                 () -> {
                   server.close();
+                  java.close();
                   claim.get().close();
                 },
                 "stop"));
@@ -60,6 +66,19 @@ final class Serve implements Callable<Integer> {
     show(options, server.link());
     waitForEver();
     return Exit.DONE;
+  }
+
+  private static KernelLimits limits(ServeOptions options) {
+    if (options.javaSeconds < 1 || options.javaMegabytes < 64) {
+      throw new BadInputException(
+          "A java clause cannot do with "
+              + options.javaSeconds
+              + " s and "
+              + options.javaMegabytes
+              + " MB.",
+          "Give at least 1 s and 64 MB.");
+    }
+    return new KernelLimits(options.javaSeconds, options.javaMegabytes);
   }
 
   private static Server start(Shelf shelf, String token, ServeOptions options) {

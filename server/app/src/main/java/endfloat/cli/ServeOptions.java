@@ -1,5 +1,6 @@
 package endfloat.cli;
 
+import endfloat.kernel.KernelLimits;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,18 @@ final class ServeOptions {
       paramLabel = "DIR",
       description = "Folder of the records (default: Endfloat in your home folder).")
   Path shelf;
+
+  @Option(
+      names = "--java-time",
+      paramLabel = "SECONDS",
+      description = "How long a java clause may run (default: 60).")
+  int javaSeconds = KernelLimits.USUAL.seconds();
+
+  @Option(
+      names = "--java-memory",
+      paramLabel = "MB",
+      description = "How much memory a java clause may hold (default: 512).")
+  int javaMegabytes = KernelLimits.USUAL.megabytes();
 
   @Option(names = "--no-browser", description = "Only print the link.")
   boolean noBrowser;

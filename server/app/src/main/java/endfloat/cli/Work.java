@@ -10,6 +10,7 @@ import endfloat.engine.GraphSettings;
 import endfloat.engine.GraphSource;
 import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
+import endfloat.record.InvestigationRecord;
 import endfloat.review.FigureNumbers;
 import endfloat.working.LineProblem;
 import endfloat.working.Terms;
@@ -22,6 +23,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code endfloat work}: lines of the working language in, figures out, no record. */
@@ -59,6 +61,8 @@ final class Work implements Callable<Integer> {
       description = "In whose words messages are; the record's, else british.")
   private String terms = "";
 
+  @Mixin private AllowedJava allowed = new AllowedJava();
+
   Work(Streams streams) {
     this(streams, false);
   }
@@ -84,11 +88,15 @@ final class Work implements Callable<Integer> {
     return code(figures, problems);
   }
 
+  private InvestigationRecord allowed() {
+    InvestigationRecord around = RecordFile.read(record);
+    allowed.hold(around);
+    return around;
+  }
+
   private GraphSource source() throws IOException {
     GraphSource around =
-        record == null
-            ? GraphSource.EMPTY
-            : RecordGraph.of(RecordFile.read(record)).graph().source();
+        record == null ? GraphSource.EMPTY : RecordGraph.of(allowed()).graph().source();
     GraphSettings settings =
         switch (terms) {
           case "" -> around.settings();

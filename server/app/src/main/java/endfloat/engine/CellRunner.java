@@ -36,6 +36,33 @@ public interface CellRunner {
    */
   Outcome run(Job job, Progress progress);
 
+  /** Lets a source run on this machine from now on. */
+  default void approve(String source) {
+    throw new IllegalStateException("Java is not run here");
+  }
+
+  /** By which a source is known; empty where none are. */
+  default String hash(String source) {
+    return "";
+  }
+
+  /** What a run may take, in words; empty where none run. */
+  default String limits() {
+    return "";
+  }
+
+  /**
+   * How a source may go on at a place, and what stands there.
+   *
+   * @param from where the texts begin
+   */
+  record Help(int from, List<String> texts, List<String> signatures) {}
+
+  /** Help at a place of a source, which is not run for it; the values of reads may be null. */
+  default Help help(String source, int offset, List<Read> reads, List<Give> gives) {
+    return new Help(offset, List.of(), List.of());
+  }
+
   /**
    * What is to be run.
    *

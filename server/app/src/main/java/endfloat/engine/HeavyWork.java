@@ -43,6 +43,11 @@ public final class HeavyWork {
     return term.called();
   }
 
+  /** Whether another process does the work. */
+  public boolean runsElsewhere() {
+    return term.runsElsewhere();
+  }
+
   /** Fraction done, 0 to 1. */
   public double progress() {
     return progress;

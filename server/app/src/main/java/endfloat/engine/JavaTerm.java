@@ -29,6 +29,11 @@ record JavaTerm(String source, List<Input> inputs, List<Give> gives, CellRunner 
   }
 
   @Override
+  public boolean runsElsewhere() {
+    return true;
+  }
+
+  @Override
   public Value run(Value[] values, String identity, Frame frame, Progress progress) {
     List<CellRunner.Read> reads = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {

@@ -34,7 +34,7 @@ public final class RecordGraph {
 
   /** A graph of a record, with the calculations of the library. */
   public static RecordGraph of(InvestigationRecord record) {
-    return of(record, CellRunner.NONE);
+    return of(record, ProgramRunner.get());
   }
 
   /** The same with a runner of its java clauses. */

@@ -70,9 +70,14 @@ final class RunNode extends Node {
             java + " may be " + other.name() + " or " + slot.name() + ".",
             "Rename one of them.");
       }
-      if (slot.kind() instanceof Kind.Parts) {
+      if (slot.kind() instanceof Kind.Parts || slot.kind() instanceof Kind.Fields) {
         throw new LineFailure(
-            START, slot.name() + " is a list of parts, which Java cannot read here.", "");
+            START,
+            slot.name()
+                + " is "
+                + (slot.kind() instanceof Kind.Parts ? "a list of parts" : "a record of results")
+                + ", which Java cannot read here.",
+            "Give the number that is needed a line and a name of its own.");
       }
       inputs.add(new JavaTerm.Input(java, slot.kind()));
     }
@@ -112,6 +117,10 @@ final class RunNode extends Node {
   /** The names of the record that it reads. */
   List<String> readNames() {
     return used.stream().map(Slot::name).toList();
+  }
+
+  List<Give> gives() {
+    return head.gives();
   }
 
   List<LineProblem> headProblems() {

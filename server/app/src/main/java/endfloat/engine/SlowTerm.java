@@ -10,6 +10,11 @@ interface SlowTerm {
   /** What it is, in words, behind an article: {@code calculation thin_plate}. */
   String called();
 
+  /** Whether another process does the work, so that it needs no thread of those for heavy work. */
+  default boolean runsElsewhere() {
+    return false;
+  }
+
   /**
    * Its value, in any thread.
    *

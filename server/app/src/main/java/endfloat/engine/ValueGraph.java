@@ -33,7 +33,7 @@ public final class ValueGraph {
 
   /** An empty graph over the calculations of a catalogue. */
   public ValueGraph(Catalogue catalogue) {
-    this(catalogue, CellRunner.NONE);
+    this(catalogue, ProgramRunner.get());
   }
 
   /** An empty graph that has its java clauses run. */
@@ -45,7 +45,7 @@ public final class ValueGraph {
 
   /** A graph of the library's calculations for a record. */
   public static ValueGraph of(GraphSource source) {
-    return of(source, CellRunner.NONE);
+    return of(source, ProgramRunner.get());
   }
 
   /** The same with a runner of its java clauses. */
@@ -139,6 +139,23 @@ public final class ValueGraph {
                     Optional.ofNullable((Value.Ran) node.value()),
                     Optional.ofNullable(new FigureMaker(this).said(node.problem())),
                     node.readNames()));
+  }
+
+  /** All names that a source may read, with their kinds and no values. */
+  public List<CellRunner.Read> javaReads() {
+    List<CellRunner.Read> reads = new java.util.ArrayList<>();
+    for (Slot slot : wiring.slots()) {
+      boolean isFigure = !(slot.giver() instanceof RunNode) && !(slot.giver() instanceof TableNode);
+      if (slot.kind() != null && isFigure && !(slot.kind() instanceof Kind.Parts)) {
+        reads.add(new CellRunner.Read(JavaNames.camel(slot.name()), slot.kind(), null));
+      }
+    }
+    return reads;
+  }
+
+  /** What the head of a java clause promises. */
+  public List<Give> javaGives(String clause) {
+    return run(clause).map(RunNode::gives).orElse(List.of());
   }
 
   /** Takes up the outcome of heavy work that has been run. */
@@ -266,7 +283,8 @@ public final class ValueGraph {
     return registers.instrument(id);
   }
 
-  CellRunner cellRunner() {
+  /** What runs its java clauses. */
+  public CellRunner cellRunner() {
     return runner;
   }
 

@@ -49,6 +49,11 @@ public final class MachineState {
         .resolve("endfloat");
   }
 
+  /** The folder, which may not be there yet. */
+  public Path folder() {
+    return folder;
+  }
+
   /** The key of the opening link: 32 random bytes, made once. */
   public String token() {
     Path file = folder.resolve("token");

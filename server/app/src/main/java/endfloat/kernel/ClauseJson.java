@@ -33,7 +33,7 @@ final class ClauseJson {
     }
     Map<String, Object> clause = new LinkedHashMap<>();
     clause.put("reads", job.reads().stream().map(ClauseJson::read).toList());
-    clause.put("gives", job.gives().stream().map(ClauseJson::give).toList());
+    clause.put("gives", job.gives().stream().map(ClauseJson::declared).toList());
     clause.put("trials", trials);
     clause.put("trialMilliseconds", trialMilliseconds);
     return Map.of(KEY, clause);
@@ -95,7 +95,21 @@ final class ClauseJson {
     return json;
   }
 
-  private static Map<String, Object> give(Give give) {
+  /** How a source would declare it. */
+  static String type(Map<String, Object> declared) {
+    String kind = String.valueOf(declared.getOrDefault("type", ""));
+    String of = "<" + (kind.isEmpty() ? "?" : kind) + ">";
+    return switch (String.valueOf(declared.get("form"))) {
+      case "quantity" -> "Measured" + of;
+      case "series" -> "MeasuredSeries" + of;
+      case "texts" -> "List<String>";
+      case "truth" -> "Boolean";
+      case "table" -> "tech.tablesaw.api.Table";
+      default -> "String";
+    };
+  }
+
+  static Map<String, Object> declared(Give give) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("java", give.java());
     json.put("form", give.form().name().toLowerCase(Locale.ROOT));
@@ -140,7 +154,7 @@ final class ClauseJson {
     List<CellRunner.Shown> shown = new ArrayList<>();
     for (JsonNode one : result.path("gives")) {
       if (one.has("svg")) {
-        shown.add(CellRunner.Shown.text("svg", one.get("svg").asText()));
+        shown.add(CellRunner.Shown.text("svg", SafeSvg.of(one.get("svg").asText())));
       } else if (one.has("heads")) {
         shown.add(table(one));
       }

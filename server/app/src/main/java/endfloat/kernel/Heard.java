@@ -25,6 +25,8 @@ final class Heard {
   private static final MIMEType TABLE = type("vnd.endfloat.table");
   private static final String PROBLEMS = "application/vnd.endfloat.problems+json";
 
+  private static final String NO_SVG = "The chart is no SVG that can be shown.";
+
   private final Progress progress;
   private final List<Shown> shown = new ArrayList<>();
   private int characters;
@@ -64,7 +66,10 @@ final class Heard {
     } else if (table.isPresent()) {
       add(ClauseJson.table(table.get()), table.get().toString().length());
     } else if (svg != null) {
-      add(Shown.text("svg", svg.toString()), svg.toString().length());
+      String safe = SafeSvg.of(svg.toString());
+      add(
+          Shown.text(safe.isEmpty() ? "error" : "svg", safe.isEmpty() ? NO_SVG : safe),
+          safe.length());
     } else if (data.getData(MIMEType.TEXT_PLAIN) != null) {
       text("text", data.getData(MIMEType.TEXT_PLAIN) + "\n");
     }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import endfloat.definition.Progress;
 import endfloat.engine.CellRunner;
+import endfloat.engine.Give;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
 import java.util.ArrayList;
@@ -40,8 +41,19 @@ public final class JavaRuns implements CellRunner, AutoCloseable {
     return approvals;
   }
 
-  public KernelLimits limits() {
-    return limits;
+  @Override
+  public void approve(String source) {
+    approvals.approve(source);
+  }
+
+  @Override
+  public String hash(String source) {
+    return Approvals.hash(source);
+  }
+
+  @Override
+  public String limits() {
+    return limits.words();
   }
 
   /** A source that is looked at may soon be run. */
@@ -119,6 +131,22 @@ public final class JavaRuns implements CellRunner, AutoCloseable {
         : failure(
             "The process of the run has ended" + (exit < 0 ? "." : " with the code " + exit + "."),
             "Nothing of the record is lost. Leave out what ends it, and run it again.");
+  }
+
+  /** Completion and signatures by a kernel that rests; nothing of the source is run. */
+  @Override
+  public Help help(String source, int offset, List<Read> reads, List<Give> gives) {
+    KernelProcess kernel;
+    try {
+      kernel = kernels.take();
+    } catch (KernelException e) {
+      return new Help(offset, List.of(), List.of());
+    }
+    try {
+      return SourceHelp.at(kernel, source, offset, reads, gives);
+    } finally {
+      kernels.giveBack(kernel, true);
+    }
   }
 
   static CellFailureException failure(String message, String wayOut) {

@@ -18,7 +18,7 @@ final class ClauseText {
   private static final Pattern FIRST_CODE =
       Pattern.compile("(?s)(?:\\s|//[^\\n]*\\n|/\\*.*?\\*/|import\\s+[^;]*;)*");
   private static final String IMPORTS =
-      "import java.util.*; import java.util.stream.*; import endfloat.quantities.*; import endfloat.formulas.*; "
+      "import java.util.*; import java.util.stream.*; import endfloat.quantities.*; import endfloat.formulas.*; import endfloat.clause.Plot; "
           + "import javax.measure.quantity.*; import tech.tablesaw.api.*; ";
 
   private ClauseText() {}

@@ -23,6 +23,8 @@ final class JavaShell {
           "import java.util.*;",
           "import java.util.stream.*;",
           "import endfloat.quantities.*;",
+          "import endfloat.formulas.*;",
+          "import tech.tablesaw.api.*;",
           "import javax.measure.quantity.*;");
 
   private final JShell shell;

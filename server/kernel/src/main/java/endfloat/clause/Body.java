@@ -50,6 +50,11 @@ public abstract class Body {
     shown.text(java.util.Arrays.toString(numbers));
   }
 
+  /** Shows a chart under the clause. */
+  protected final void chart(Plot plot) {
+    shown.svg(plot.svg());
+  }
+
   /** Shows a chart under the clause: an SVG document as text. */
   protected final void chart(String svg) {
     shown.svg(svg);

@@ -2,6 +2,7 @@ package endfloat.http.live;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.http.view.JavaHelp;
 import endfloat.http.view.SheetQuestions;
 import endfloat.record.Change;
 import endfloat.record.Edit;
@@ -144,10 +145,31 @@ public final class LiveRoutes {
       case "redo" -> sheet.step(page, idOf(message), Change.redo());
       case "here" -> sheet.here(page, text(message, "author"), text(message, "cell"));
       case "preview", "complete", "hover", "trace", "offer" -> page.send(answer(sheet, message));
+      case "run" -> run(sheet, page, message);
+      case "stop" -> sheet.stopJava(text(message, "cell"));
+      case "javaHelp" -> page.send(javaHelp(sheet, message));
       case "keepMine" -> sheet.sheet().keepMine();
       case "takeTheirs" -> sheet.sheet().takeTheirs();
       default -> page.send(error("There is no message of this type.", "Load the page again."));
     }
+  }
+
+  private static void run(LiveSheet sheet, Page page, JsonNode message) {
+    try {
+      sheet.runJava(text(message, "cell"), text(message, "hash"));
+    } catch (EditRefusedException e) {
+      page.send(error(e.getMessage(), e.wayOut()));
+    }
+  }
+
+  /** Off the lock of the sheet: a kernel may have to start for it. */
+  private static ObjectNode javaHelp(LiveSheet sheet, JsonNode message) {
+    JavaHelp help = sheet.asked(view -> view.questions().javaHelp(text(message, "cell")));
+    ObjectNode answer = help.at(text(message, "text"), message.path("offset").asInt(0));
+    if (message.has("seq")) {
+      answer.set("seq", message.get("seq"));
+    }
+    return answer;
   }
 
   private static void edit(LiveSheet sheet, Page page, JsonNode json) {

@@ -2,10 +2,14 @@ package endfloat.http.live;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.CellRunner;
 import endfloat.engine.HeavyWork;
+import endfloat.engine.ProgramRunner;
 import endfloat.http.view.SheetView;
+import endfloat.record.Cell;
 import endfloat.record.Change;
 import endfloat.record.Edit;
+import endfloat.record.EditRefusedException;
 import endfloat.record.InvestigationRecord;
 import endfloat.review.Results;
 import endfloat.sheet.Answer;
@@ -157,6 +161,11 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
     }
   }
 
+  /** The same for what is no message yet. */
+  synchronized <T> T asked(Function<SheetView, T> question) {
+    return question.apply(view);
+  }
+
   private static ObjectNode answered(Answer answer) {
     if (answer instanceof Answer.Refused refused) {
       ObjectNode message = Page.message("refused").put("edit", refused.edit());
@@ -181,6 +190,36 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
       view.figures().graph().cancelHeavyWork();
     }
     return Optional.of(Results.recomputed(record));
+  }
+
+  /**
+   * Runs a java clause: its source is approved by that, if it is the one that was read.
+   *
+   * @param hash of the source that the page has shown
+   * @throws EditRefusedException if the clause has another source by now
+   */
+  void runJava(String clause, String hash) {
+    CellRunner runner = ProgramRunner.get();
+    synchronized (this) {
+      String source =
+          view.record()
+              .cell(clause)
+              .filter(cell -> cell.kind().equals("java"))
+              .map(Cell::text)
+              .orElse("");
+      if (source.isEmpty() || !runner.hash(source).equals(hash)) {
+        throw new EditRefusedException(
+            "this is no longer the source that was shown", "read it again, then press Run");
+      }
+      runner.approve(source);
+      tell(view.again(clause));
+      slowWork.begin(view.takeHeavyWork());
+    }
+  }
+
+  /** Ends the run of a java clause. */
+  void stopJava(String clause) {
+    slowWork.stop(clause + ".run");
   }
 
   private synchronized void furtherOn(HeavyWork work) {

@@ -2,6 +2,8 @@ package endfloat.http.live;
 
 import endfloat.engine.HeavyWork;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -10,7 +12,16 @@ import java.util.function.Consumer;
 final class SlowWork {
   private static final long TELL_EVERY_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
+  /** One that waits for another process takes no thread of those that reckon. */
+  private static final Executor ELSEWHERE =
+      work -> {
+        Thread thread = new Thread(work, "java clause");
+        thread.setDaemon(true);
+        thread.start();
+      };
+
   private final Executor runner;
+  private final Map<String, HeavyWork> running = new ConcurrentHashMap<>();
   private final Consumer<HeavyWork> furtherOn;
   private final Consumer<HeavyWork> done;
 
@@ -25,13 +36,24 @@ final class SlowWork {
   }
 
   void begin(List<HeavyWork> works) {
-    works.forEach(work -> runner.execute(() -> run(work)));
+    for (HeavyWork work : works) {
+      (work.runsElsewhere() ? ELSEWHERE : runner).execute(() -> run(work));
+    }
+  }
+
+  /** Ends the work of a name at the user's word. */
+  void stop(String name) {
+    HeavyWork work = running.get(name);
+    if (work != null) {
+      work.stop();
+    }
   }
 
   private void run(HeavyWork work) {
     if (work.isCancelled()) {
       return;
     }
+    running.put(work.name(), work);
     long[] told = {System.nanoTime()};
     work.run(
         () -> {
@@ -41,6 +63,7 @@ final class SlowWork {
             furtherOn.accept(work);
           }
         });
+    running.remove(work.name(), work);
     if (!work.isCancelled()) {
       done.accept(work);
     }

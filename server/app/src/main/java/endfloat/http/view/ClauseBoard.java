@@ -46,6 +46,7 @@ record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems, Set<
             picture.map(ChartPicture::restsOn).orElse(Set.of()));
       }
       case "table" -> new ClauseBoard(Optional.of(TableHead.of(cell, graph)), List.of());
+      case "java" -> new ClauseBoard(JavaBoard.of(cell, graph), List.of());
       case "findings" -> new ClauseBoard(Optional.empty(), gaps(cell));
       default -> new ClauseBoard(Optional.empty(), List.of());
     };

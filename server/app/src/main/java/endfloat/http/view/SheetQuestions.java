@@ -138,6 +138,11 @@ public final class SheetQuestions {
     return message;
   }
 
+  /** What helps with the source of a java clause. */
+  public JavaHelp javaHelp(String cell) {
+    return new JavaHelp(cell, sheet.graph());
+  }
+
   /** What may be made of a value that is pressed, and of the one that was pressed before it. */
   public ObjectNode offer(String name, String before) {
     return new ValueOffers(sheet.graph()).of(name, before);

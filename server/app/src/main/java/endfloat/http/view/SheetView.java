@@ -241,7 +241,15 @@ public final class SheetView {
    * What the outcome of a heavy calculation changed: a message of type "changed" without an edit.
    */
   public ObjectNode finished(HeavyWork work) {
-    ValueGraph.Changed update = graph().finished(work);
+    return withoutEdit(graph().finished(work));
+  }
+
+  /** Has a java clause run once more: a message as for an edit, without one. */
+  public ObjectNode again(String clause) {
+    return withoutEdit(graph().again(clause));
+  }
+
+  private ObjectNode withoutEdit(ValueGraph.Changed update) {
     Set<String> names = new LinkedHashSet<>(update.names());
     Set<String> clauses = new HashSet<>(update.clauses());
     clausesOf(names, clauses);
