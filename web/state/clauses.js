@@ -65,6 +65,7 @@ export function blank(kind, id) {
   if (kind === "causes") return { ...cell, effect: "", unit: "mm", observed: "", needed: "", causes: [], evidence: [] };
   if (kind === "approval") return { ...cell, roles: ["Prepared", "Checked", "Approved"].map((role) => ({ role, name: "", date: "", remark: "" })) };
   if (kind === "table") return { ...cell, name: "", columns: [], rows: [] };
+  if (kind === "java") return { ...cell, gives: "", text: "" };
   if (kind === "photo") return { ...cell, photo: "", caption: "" };
   return { ...cell, text: "" };
 }

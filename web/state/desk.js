@@ -171,6 +171,21 @@ export class Desk {
     return this.#question({ type: "offer", name, before });
   }
 
+  /** How a source in Java may go on at a place. @param {string} cell @param {string} text @param {number} offset @returns {Promise<any>} */
+  javaHelp(cell, text, offset) {
+    return this.#question({ type: "javaHelp", cell, text, offset });
+  }
+
+  /** Approves the source of this hash on this machine and runs it. @param {string} cell @param {string} hash */
+  runJava(cell, hash) {
+    this.connection.send({ type: "run", cell, hash });
+  }
+
+  /** @param {string} cell */
+  stopJava(cell) {
+    this.connection.send({ type: "stop", cell });
+  }
+
   /** Says which clause this window is in. @param {string} cell */
   here(cell) {
     this.connection.send({ type: "here", cell });

@@ -6,6 +6,7 @@ import { clock, el, mark, write } from "./dom.js";
 import { Field } from "./field.js";
 import { FindingsBody } from "./findings.js";
 import { FitsBody } from "./fits.js";
+import { JavaBody } from "./java.js";
 import { CarriedBody, NoteBody } from "./note.js";
 import { PhotoBody } from "./photo.js";
 import { ReadingsBody } from "./readings.js";
@@ -13,8 +14,8 @@ import { Remarks } from "./remarks.js";
 import { TableBody } from "./table.js";
 import { WorkingBody } from "./working.js";
 
-const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody, photo: PhotoBody, chart: ChartBody, table: TableBody };
-const ADDS = ["note", "working", "readings", "fits", "table", "chart", "findings", "causes", "caution", "approval", "photo", "section"];
+const BODIES = { note: NoteBody, caution: NoteBody, working: WorkingBody, readings: ReadingsBody, fits: FitsBody, findings: FindingsBody, causes: CausesBody, approval: ApprovalBody, photo: PhotoBody, chart: ChartBody, table: TableBody, java: JavaBody };
+const ADDS = ["note", "working", "readings", "fits", "table", "chart", "findings", "causes", "java", "caution", "approval", "photo", "section"];
 
 /** One clause of the sheet: number, title, content, margin. A section is a clause without content. */
 export class Clause {

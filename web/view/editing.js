@@ -31,11 +31,12 @@ export class Editing {
 
   /**
    * @param {import("./clause.js").Clause} clause
-   * @param {{prose: boolean, tokens: any[], problems: any[]}} how
+   * @param {{prose: boolean, java?: boolean, run?: () => void, tokens: any[], problems: any[]}} how
    */
   constructor(clause, how) {
     this.clause = clause;
     this.prose = how.prose;
+    this.java = how.java ?? false;
     this.desk = clause.page.desk;
     const cell = clause.cell;
     this.text = cell.source.text ?? "";
@@ -43,9 +44,11 @@ export class Editing {
     this.first = how;
     this.#typing = new Typing(this.text, { preview: (text) => this.#preview(text), keep: (text) => this.#keep(text) }, timers);
     this.element = el("div", { class: how.prose ? "pad words" : "pad" });
-    const hint = how.prose ? "{name} puts a figure in, {#clause} a clause number." : "Results below follow as you type.";
+    const hint = how.prose ? "{name} puts a figure in, {#clause} a clause number." : this.java ? "A name of the record is read in camel case: lash_cold is lashCold." : "Results below follow as you type.";
     this.#help = new Help((name) => this.desk.hover(clause.id, name));
-    const reference = el("button", { type: "button", class: "word", onclick: () => this.#refer() }, "reference, F1");
+    const reference = this.java
+      ? el("button", { type: "button", class: "word", onclick: () => how.run?.() }, "run")
+      : el("button", { type: "button", class: "word", onclick: () => this.#refer() }, "reference, F1");
     this.#strip.append(el("span", {}, hint));
     this.#foot.append(this.#strip, el("span", {}, ...(how.prose ? [] : [reference, "\u2002"]), "Esc closes"), this.#help.element, this.#said);
     this.#said.className = "problem";
@@ -71,13 +74,27 @@ export class Editing {
       prose: this.prose,
       typed: (text) => this.#typed(text),
       close: () => this.clause.page.close(),
-      complete: (text, offset) => this.desk.complete(this.clause.id, text, offset),
-      moved: (text, offset) => !this.prose && this.#help.at(text, offset),
-      help: () => !this.prose && this.#refer(),
+      complete: (text, offset) => (this.java ? this.#javaWords(text, offset) : this.desk.complete(this.clause.id, text, offset)),
+      moved: (text, offset) => !this.prose && !this.java && this.#help.at(text, offset),
+      help: () => (this.java ? this.#signatures() : !this.prose && this.#refer()),
     });
     this.element.append(this.#foot);
     this.read(this.#typing.text, this.first.tokens, this.first.problems);
     this.#pad.focus(line);
+  }
+
+  /** @param {string} text @param {number} offset */
+  async #javaWords(text, offset) {
+    const help = await this.desk.javaHelp(this.clause.id, text, offset);
+    return help && { from: help.from, options: help.options.map((word) => ({ label: word })) };
+  }
+
+  /** What may be called at the cursor, as Java declares it. */
+  async #signatures() {
+    const help = await this.desk.javaHelp(this.clause.id, this.#pad.text, this.#pad.place);
+    const found = help?.signatures ?? [];
+    this.#said.hidden = found.length === 0;
+    this.#said.replaceChildren(...found.slice(0, 6).map((one) => el("span", { class: "src" }, one, el("br", {}))));
   }
 
   /** Opens the reference beside the sheet, at the calculation the cursor stands in. */
@@ -104,7 +121,7 @@ export class Editing {
 
   /** @param {string} text */
   #preview(text) {
-    if (!this.prose) this.desk.ask(this.clause.id, text);
+    if (!this.prose && !this.java) this.desk.ask(this.clause.id, text);
     this.asked = text;
   }
 

@@ -125,7 +125,7 @@ export class WorkingBody {
 const WORDS = { correlate: "correlated" };
 
 /** One line of a working. */
-class Row {
+export class Row {
   #name = el("th", { scope: "row", class: "name" });
   #unit = el("span", { class: "un" });
   #formula = el("div", { class: "formula" });

@@ -50,8 +50,9 @@ final class GivenNode extends Node {
   @Override
   Value evaluate(Frame frame) {
     Value.Ran ran = (Value.Ran) frame.of(reads()[0]);
-    if (!ran.lost().isEmpty()) {
-      frame.hint(new LineProblem(new Span(1, 1, 2), ran.lost(), "", LineProblem.Severity.HINT));
+    String lost = ran.lost().get(place);
+    if (!lost.isEmpty()) {
+      frame.hint(new LineProblem(new Span(1, 1, 2), lost, "", LineProblem.Severity.HINT));
     }
     return ran.given().get(place);
   }

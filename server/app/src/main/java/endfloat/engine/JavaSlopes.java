@@ -34,10 +34,11 @@ final class JavaSlopes {
    * What was found.
    *
    * @param carried in words how uncertainty was carried; empty where nothing read was uncertain
-   * @param lost in words why it was not; empty where it was
+   * @param lost in words why none was; empty where it was
+   * @param rough for each number whether it is no smooth function, so that none is claimed for it
    */
   @SuppressWarnings("ArrayRecordComponent") // read once, altered by nobody
-  record Found(Gradient[] gradients, String carried, String lost) {}
+  record Found(Gradient[] gradients, String carried, String lost, boolean[] rough) {}
 
   private JavaSlopes(List<Place> places) {
     this.places = places;
@@ -94,7 +95,7 @@ final class JavaSlopes {
     Gradient[] none = new Gradient[here.length];
     Arrays.fill(none, Gradient.NONE);
     if (places.isEmpty() || here.length == 0) {
-      return new Found(none, "", "");
+      return new Found(none, "", "", new boolean[here.length]);
     }
     if (trials.isEmpty()) {
       return lost(none, "it takes too long to be run again with every reading moved");
@@ -110,12 +111,11 @@ final class JavaSlopes {
         return lost(none, "it refuses when a reading is moved by its own uncertainty");
       }
     }
+    boolean[] rough = new boolean[here.length];
     for (int k = 0; k < here.length; k++) {
-      if (!isSmooth(moves, k, here[k])) {
-        return lost(none, "it is no smooth function of what it reads");
-      }
+      rough[k] = !isSmooth(moves, k, here[k]);
     }
-    return new Found(gradients(moves, none), carried(), "");
+    return new Found(gradients(moves, none, rough), carried(), "", rough);
   }
 
   /** For each width the movement of every number for one standard uncertainty. */
@@ -153,11 +153,14 @@ final class JavaSlopes {
     return true;
   }
 
-  private Gradient[] gradients(double[][][] moves, Gradient[] none) {
+  private Gradient[] gradients(double[][][] moves, Gradient[] none, boolean[] rough) {
     Gradient[] gradients = none.clone();
     for (int i = 0; i < places.size(); i++) {
       Place place = places.get(i);
       for (int k = 0; k < gradients.length; k++) {
+        if (rough[k]) {
+          continue;
+        }
         // the error of a difference falls as the square of its step
         double move = (16 * moves[i][2][k] - moves[i][1][k]) / 15;
         gradients[k] =
@@ -174,6 +177,7 @@ final class JavaSlopes {
   }
 
   private static Found lost(Gradient[] none, String why) {
-    return new Found(none, "", "Uncertainty is not carried: " + why + ".");
+    return new Found(
+        none, "", "Uncertainty is not carried: " + why + ".", new boolean[none.length]);
   }
 }

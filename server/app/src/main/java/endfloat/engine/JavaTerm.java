@@ -50,12 +50,27 @@ record JavaTerm(String source, List<Input> inputs, List<Give> gives, CellRunner 
     GivenNumbers numbers = GivenNumbers.of(gives, outcome.given());
     JavaSlopes.Found found = slopes.found(numbers, outcome.trials());
     List<Value> given = new ArrayList<>();
+    List<String> lost = new ArrayList<>();
     int[] next = {0};
     for (int i = 0; i < gives.size(); i++) {
+      int first = next[0];
       given.add(value(gives.get(i), outcome.given().get(i), numbers.si(), found.gradients(), next));
+      lost.add(lost(found, first, next[0]));
     }
-    return new Value.Ran(
-        given, outcome.shown(), found.carried(), found.lost(), outcome.milliseconds());
+    return new Value.Ran(given, outcome.shown(), found.carried(), lost, outcome.milliseconds());
+  }
+
+  /** Why the numbers from one to another have no uncertainty; empty where they have theirs. */
+  private static String lost(JavaSlopes.Found found, int from, int to) {
+    if (from == to) {
+      return "";
+    }
+    for (int k = from; k < to; k++) {
+      if (found.rough()[k]) {
+        return "Uncertainty is not carried: it is no smooth function of what is read.";
+      }
+    }
+    return found.lost();
   }
 
   private static Value value(

@@ -96,13 +96,13 @@ public sealed interface Value {
    *
    * @param given in the order of the head
    * @param carried in words how uncertainty was carried; empty where there was none
-   * @param lost in words why it was not; empty where it was
+   * @param lost for each value given why it has none, in words; empty where it has its own
    */
   record Ran(
       List<Value> given,
       List<CellRunner.Shown> shown,
       String carried,
-      String lost,
+      List<String> lost,
       double milliseconds)
       implements Value {}
 

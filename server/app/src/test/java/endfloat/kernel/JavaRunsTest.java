@@ -96,7 +96,7 @@ class JavaRunsTest {
     assertEquals(0.2, rounded.si(), 1e-12);
     assertEquals(0, rounded.standardUncertainty());
     assertEquals(
-        "Uncertainty is not carried: it is no smooth function of what it reads.",
+        "Uncertainty is not carried: it is no smooth function of what is read.",
         rounded.hints().get(0).message());
     graph = ran("lot [mm]", "lot = length.times(1 + 1e-6 * Math.random());", "");
     assertTrue(graph.figure("lot").orElseThrow().hints().get(0).message().contains("second run"));

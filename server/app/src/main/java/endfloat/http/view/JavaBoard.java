@@ -43,7 +43,7 @@ final class JavaBoard {
     run.ran()
         .ifPresent(
             ran -> {
-              view.put("note", ran.carried().isEmpty() ? ran.lost() : ran.carried());
+              view.put("note", ran.carried());
               view.put("took", String.format(Locale.ROOT, "%.0f ms", ran.milliseconds()));
               shown(ran.shown(), view.putArray("shown"));
             });
