@@ -131,7 +131,7 @@ export class JavaBody {
     const { desk } = this.clause.page;
     const { cell } = this.clause;
     this.editing?.rest();
-    this.#runsNext = desk.outbox.pending(cell.id, "/text") || (this.editing !== undefined && this.editing !== null && this.editing.now !== (cell.source.text ?? ""));
+    this.#runsNext = Boolean(desk.outbox.pending(cell.id, "/text")) || (this.editing !== undefined && this.editing !== null && this.editing.now !== (cell.source.text ?? ""));
     if (!this.#runsNext && cell.board?.hash) desk.runJava(cell.id, cell.board.hash);
   }
 
