@@ -4,7 +4,8 @@ import { attribute, el } from "./dom.js";
 const WAYS = [
   { word: "Sheet", to: (path) => `/sheet/${path}` },
   { word: "Report", to: (path) => reportOf(path) },
-  { word: "Blank form", to: (path) => `/api/records/${path}/readings.csv` },
+  { word: "PDF", to: (path) => `${reportOf(path)}.pdf` },
+  { word: "Blank form", to: (path) => `/record/${path}/form` },
   { word: "Run on another engine", to: (path) => `/rerun/${path}` },
   { word: "Compare with another", to: (path) => `/compare?left=${path}` },
 ];

@@ -57,6 +57,7 @@ public final class Endfloat implements Callable<Integer> {
     line.addSubcommand(new RerunCommand(streams));
     line.addSubcommand(new CompareCommand(streams));
     line.addSubcommand(new ReportCommand(streams));
+    line.addSubcommand(new FormCommand(streams));
     line.addSubcommand(new CatalogueCommand(streams));
     line.addSubcommand(new KernelCommand());
     line.addSubcommand(new Prepare());

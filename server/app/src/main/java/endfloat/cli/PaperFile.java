@@ -1,5 +1,6 @@
 package endfloat.cli;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +29,14 @@ final class PaperFile {
     } catch (IOException e) {
       throw new BadInputException(
           out + " cannot be written: " + e.getMessage(), "See that the folder is there.");
+    }
+  }
+
+  static void tell(Path out, Streams streams, boolean json) {
+    if (json) {
+      Json.print(streams.out(), JsonNodeFactory.instance.objectNode().put("out", out.toString()));
+    } else {
+      streams.out().println("Written: " + out);
     }
   }
 }

@@ -17,7 +17,10 @@ import org.eclipse.jetty.http.HttpFields;
 final class PaperAnswer {
   private static final int PROCESSING = 102;
   private static final int GONE = 503;
-  private static final long BETWEEN_SIGNS_MILLISECONDS = 400;
+  private static final long FIRST_SIGN_MILLISECONDS = 500;
+
+  /** A client of the JDK takes eight; each is awaited twice as long as the one before. */
+  private static final int MOST_SIGNS = 7;
 
   private PaperAnswer() {}
 
@@ -53,13 +56,15 @@ final class PaperAnswer {
   }
 
   private static byte[] waitFor(CompletableFuture<byte[]> made, Context ctx, AtomicBoolean left) {
-    while (true) {
+    long wait = FIRST_SIGN_MILLISECONDS;
+    for (int signs = 0; true; signs++) {
       try {
-        return made.get(BETWEEN_SIGNS_MILLISECONDS, TimeUnit.MILLISECONDS);
+        return made.get(wait, TimeUnit.MILLISECONDS);
       } catch (TimeoutException e) {
-        if (hasLeft(ctx)) {
+        if (signs < MOST_SIGNS && hasLeft(ctx)) {
           left.set(true);
         }
+        wait *= 2;
       } catch (InterruptedException e) {
         left.set(true);
         Thread.currentThread().interrupt();
@@ -81,7 +86,7 @@ final class PaperAnswer {
       ServletContextRequest.getServletContextRequest(ctx.req())
           .getServletContextResponse()
           .writeInterim(PROCESSING, HttpFields.EMPTY)
-          .get(BETWEEN_SIGNS_MILLISECONDS, TimeUnit.MILLISECONDS);
+          .get(FIRST_SIGN_MILLISECONDS, TimeUnit.MILLISECONDS);
       return false;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -6,16 +6,18 @@ import endfloat.record.InvestigationRecord;
 import endfloat.record.Photographs;
 import endfloat.record.RecordId;
 import endfloat.record.Shelf;
+import endfloat.report.FormPage;
 import endfloat.report.PaperSize;
 import endfloat.report.ReportPage;
 import endfloat.report.SheetOnPaper;
 import endfloat.report.pdf.Attached;
+import endfloat.report.pdf.PdfForm;
 import endfloat.report.pdf.PdfReport;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 
-/** The report of a record: as a page, as a file to keep where the query asks for it, as PDF. */
+/** A record on paper: its report and its blank form, as pages, as files to keep, as PDF. */
 final class ReportRoutes {
   private final Shelf shelf;
   private final LiveDesk desk;
@@ -28,6 +30,8 @@ final class ReportRoutes {
   void addTo(RoutesConfig routes) {
     routes.get("/record/{id}/report", this::report);
     routes.get("/record/{id}/report.pdf", this::pdf);
+    routes.get("/record/{id}/form", this::form);
+    routes.get("/record/{id}/form.pdf", this::formPdf);
   }
 
   private void report(Context ctx) throws IOException {
@@ -50,11 +54,32 @@ final class ReportRoutes {
     Attached file = new Attached(id.text() + ".json", shelf.bytes(id));
     // the sheet is let go of: edits go on while the PDF is made
     SheetOnPaper sheet = PaperView.of(record, photographs(id));
-    PaperAnswer.pdf(ctx, id.text() + ".pdf", stop -> PdfReport.of(sheet, paper(ctx), file, stop));
+    PaperSize paper = paper(ctx);
+    PaperAnswer.pdf(ctx, id.text() + ".pdf", stop -> PdfReport.of(sheet, paper, file, stop));
   }
 
   private Photographs photographs(RecordId id) {
     return Photographs.of(shelf.files(), shelf.place(id));
+  }
+
+  private void form(Context ctx) throws IOException {
+    RecordId id = new RecordId(ctx.pathParam("id"));
+    SheetOnPaper sheet = PaperView.of(saved(id));
+    ctx.header("Content-Security-Policy", ReportPage.POLICY + "; frame-ancestors 'none'");
+    ctx.contentType("text/html; charset=utf-8");
+    ctx.result(FormPage.served(sheet, paper(ctx), limits(ctx), id));
+  }
+
+  private void formPdf(Context ctx) throws IOException {
+    RecordId id = new RecordId(ctx.pathParam("id"));
+    SheetOnPaper sheet = PaperView.of(saved(id));
+    PaperSize paper = paper(ctx);
+    boolean limits = limits(ctx);
+    PaperAnswer.pdf(ctx, id.text() + ".form.pdf", stop -> PdfForm.of(sheet, paper, limits, stop));
+  }
+
+  private static boolean limits(Context ctx) {
+    return "1".equals(ctx.queryParam("limits"));
   }
 
   private static PaperSize paper(Context ctx) {

@@ -4,25 +4,49 @@ import endfloat.record.RecordId;
 
 /** Where a served page of paper leads: back to its sheet, to a PDF of it, to a file to keep. */
 final class OnwardFromPaper {
-  private OnwardFromPaper() {}
+  private final Markup out = new Markup();
+  private final String page;
+  private final boolean letter;
+  private final boolean limits;
 
-  /**
-   * @param page the last part of its address: report or form
-   */
-  static String of(RecordId id, String page, PaperSize paper) {
-    Markup out = new Markup();
-    String here = "/record/" + id.text() + "/" + page;
-    boolean letter = paper == PaperSize.LETTER;
-    String query = letter ? "?paper=letter" : "";
+  private OnwardFromPaper(RecordId id, String page, PaperSize paper, boolean limits) {
+    this.page = "/record/" + id.text() + "/" + page;
+    this.letter = paper == PaperSize.LETTER;
+    this.limits = limits;
     out.start("nav", "class", "onward", "aria-label", "Ways onward");
-    link(out, "/sheet/" + id.text(), "Sheet");
-    link(out, here + ".pdf" + query, letter ? "PDF, Letter" : "PDF, A4");
-    link(out, letter ? here : here + "?paper=letter", letter ? "For A4 paper" : "For Letter paper");
-    link(out, here + "?download" + (letter ? "&paper=letter" : ""), "Keep as a file");
-    return out.end().finished();
+    link("/sheet/" + id.text(), "Sheet");
+    link(address(".pdf", letter, limits), letter ? "PDF, Letter" : "PDF, A4");
+    link(address("", !letter, limits), letter ? "For A4 paper" : "For Letter paper");
   }
 
-  private static void link(Markup out, String to, String words) {
+  static String ofReport(RecordId id, PaperSize paper) {
+    OnwardFromPaper ways = new OnwardFromPaper(id, "report", paper, false);
+    ways.link(ways.address("", ways.letter, false, "download"), "Keep as a file");
+    return ways.out.end().finished();
+  }
+
+  static String ofForm(RecordId id, PaperSize paper, boolean limits) {
+    OnwardFromPaper ways = new OnwardFromPaper(id, "form", paper, limits);
+    ways.link(ways.address("", ways.letter, !limits), limits ? "Without limits" : "With limits");
+    ways.link("/api/records/" + id.text() + "/readings.csv", "As CSV");
+    return ways.out.end().finished();
+  }
+
+  private String address(String ending, boolean onLetter, boolean withLimits, String... more) {
+    StringBuilder query = new StringBuilder();
+    if (onLetter) {
+      query.append("&paper=letter");
+    }
+    if (withLimits) {
+      query.append("&limits=1");
+    }
+    for (String one : more) {
+      query.append('&').append(one);
+    }
+    return page + ending + (query.length() == 0 ? "" : "?" + query.substring(1));
+  }
+
+  private void link(String to, String words) {
     out.start("a", "href", to).text(words).end().text(" ");
   }
 }

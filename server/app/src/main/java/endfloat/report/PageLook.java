@@ -42,6 +42,16 @@ final class PageLook {
         + text("/endfloat/report/sheets.css");
   }
 
+  /** Of a blank form. */
+  static String form(PaperSize paper, Strip strip) {
+    return css(paper, strip) + text("/endfloat/report/form.css");
+  }
+
+  /** Of a blank form, for the layout that makes a PDF. */
+  static String formForSheets(PaperSize paper, Strip strip) {
+    return forSheets(paper, strip) + text("/endfloat/report/form.css");
+  }
+
   private static String faces() {
     StringBuilder css = new StringBuilder();
     for (String[] face : FACES) {

@@ -2,7 +2,6 @@ package endfloat.report;
 
 import endfloat.record.RecordId;
 import endfloat.record.TitleBlock;
-import endfloat.working.typeset.XmlText;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -33,7 +32,7 @@ public final class ReportPage {
    * @param id of the record
    */
   public static String served(SheetOnPaper sheet, PaperSize paper, RecordId id) {
-    String ways = OnwardFromPaper.of(id, "report", paper);
+    String ways = OnwardFromPaper.ofReport(id, paper);
     return page(sheet, PageLook.css(paper, Strip.of(sheet.record())), ways);
   }
 
@@ -52,26 +51,8 @@ public final class ReportPage {
     String body = resolved(out.end().finished());
     TitleBlock block = sheet.record().titleBlock();
     Strip strip = Strip.of(sheet.record());
-    return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n<head>\n"
-        + "<meta charset=\"utf-8\"/>\n"
-        + "<meta http-equiv=\"Content-Security-Policy\" content=\""
-        + POLICY
-        + "\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>"
-        + XmlText.escaped("Report " + strip.named())
-        + "</title>\n"
-        + meta("author", block.prepared())
-        + meta("description", block.subtitle().isBlank() ? strip.engine() : block.subtitle())
-        + "<style>\n"
-        + css
-        + "</style>\n</head>\n<body>\n"
-        + body
-        + "\n</body>\n</html>\n";
-  }
-
-  private static String meta(String name, String content) {
-    return content.isBlank()
-        ? ""
-        : "<meta name=\"" + name + "\" content=\"" + XmlText.escaped(content) + "\"/>\n";
+    String about = block.subtitle().isBlank() ? strip.engine() : block.subtitle();
+    return Paper.page("Report " + strip.named(), block.prepared(), about, css, body);
   }
 
   /** A link that leads nowhere on paper stands as plain text. */

@@ -1,0 +1,67 @@
+package endfloat.cli;
+
+import endfloat.http.view.PaperView;
+import endfloat.report.FormPage;
+import endfloat.report.PaperSize;
+import endfloat.report.SheetOnPaper;
+import endfloat.report.pdf.PdfForm;
+import endfloat.report.pdf.Stop;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code endfloat form RECORD --out FILE}: the readings as a blank form for the bench. */
+@Command(
+    name = "form",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Writes the readings of a record as a blank form to print: by instrument and part, with boxes",
+      "to write in. Nothing that was measured stands on it."
+    })
+final class FormCommand implements Callable<Integer> {
+  private final Streams streams;
+
+  @Parameters(index = "0", paramLabel = "RECORD", description = "The record, or a pattern.")
+  private Path record;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "The form; an older one of that name is replaced.")
+  private Path out;
+
+  @Option(names = "--pdf", description = "Write PDF; else HTML.")
+  private boolean pdf;
+
+  @Option(names = "--letter", description = "For Letter paper; else A4.")
+  private boolean letter;
+
+  @Option(names = "--limits", description = "Print the limits of each reading beside its boxes.")
+  private boolean limits;
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  FormCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    SheetOnPaper sheet = PaperView.of(RecordFile.read(record));
+    PaperFile.write(out, record, form(sheet, letter ? PaperSize.LETTER : PaperSize.A4));
+    PaperFile.tell(out, streams, json);
+    return Exit.DONE;
+  }
+
+  private byte[] form(SheetOnPaper sheet, PaperSize paper) {
+    return pdf
+        ? PdfForm.of(sheet, paper, limits, Stop.NEVER)
+        : FormPage.html(sheet, paper, limits).getBytes(StandardCharsets.UTF_8);
+  }
+}
