@@ -3,6 +3,7 @@ import { el } from "./dom.js";
 /** What the page has to say: aloud to screen readers, and along the lower edge where there is a choice. */
 export class Says {
   #line = el("div", { role: "status" });
+  #about = "";
   #box;
 
   /** @param {Element} element */
@@ -22,9 +23,11 @@ export class Says {
    * A sentence with words to press; it stays until something else is said or it is put away.
    * @param {string} text
    * @param {[string, () => void][]} words
+   * @param {string} [about] what settles it, where something other than its words may
    */
-  offer(text, words) {
+  offer(text, words, about = "") {
     this.say(text);
+    this.#about = about;
     const buttons = words.map(([word, act]) => el("button", { type: "button", class: "word", onclick: () => (this.clear(), act()) }, word));
     const away = el("button", { type: "button", class: "word", onclick: () => this.clear() }, "put away");
     this.#box.replaceChildren(el("span", {}, text), ...buttons, away);
@@ -51,7 +54,13 @@ export class Says {
     input.focus();
   }
 
+  /** What it was about has been settled in another way. @param {string} about */
+  settled(about) {
+    if (about === this.#about) this.clear();
+  }
+
   clear() {
+    this.#about = "";
     this.#box.replaceChildren();
   }
 }

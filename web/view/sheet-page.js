@@ -324,12 +324,13 @@ export class SheetPage {
     if (this.#open?.id === id) this.close();
     const next = neighbour(this.desk.sheet.order, id, 1) ?? neighbour(this.desk.sheet.order, id, -1);
     this.desk.remove(id);
-    this.says.offer(`${number} ${title || "untitled"} deleted.`, [["undo", () => this.undo()]]);
+    this.says.offer(`${number} ${title || "untitled"} deleted.`, [["undo", () => this.undo()]], "deleted");
     if (next) this.#clauses.get(next)?.element.focus({ preventScroll: true });
   }
 
   undo() {
     this.#open?.body?.editing?.rest?.();
+    this.says.settled("deleted");
     this.desk.undo();
   }
 

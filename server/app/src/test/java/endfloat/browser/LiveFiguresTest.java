@@ -82,6 +82,13 @@ class LiveFiguresTest extends OnTheDemonstration {
     browser.driver().switchTo().activeElement().sendKeys("t");
     browser.awaitText(".trace", "DG-07");
     browser.awaitText(".trace", "calibrated 2026-03-02");
+    assertEquals(
+        browser.run("return [...document.querySelectorAll('.chain > li')].map((one) => one.value)"),
+        browser.run(
+            "return [...document.querySelectorAll('.chain > li > .item-no')]"
+                + ".map((one) => Number(one.textContent))"));
+    browser.awaitText(".chain", "worked out in 3.2 from");
+    browser.find(".ties .tie-no");
     browser.find("#figure-hot_loosest.traced");
     assertFalse(browser.driver().findElements(By.cssSelector(".ties .tie")).isEmpty());
     browser.driver().switchTo().activeElement().sendKeys("t");

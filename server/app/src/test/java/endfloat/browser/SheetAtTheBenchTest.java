@@ -67,6 +67,12 @@ class SheetAtTheBenchTest extends OnTheDemonstration {
                 + ".map((one) => one.outerHTML.slice(0, 90))"),
         "targets less than 44 px high");
     assertTrue(fits(width), "the page scrolls sideways");
+    Number first =
+        (Number)
+            browser.run("return document.querySelector('.clauses').getBoundingClientRect().top");
+    assertTrue(first.intValue() < 844, "clauses begin at " + first + ", below the first screen");
+    browser.find(".rail .lengthen").click();
+    browser.awaitText(".toc a[href='#clause-c7']", "Warm-up");
     sheet.take("c7", "1/0/0", "86.5").awaitText("#figure-t_block .value .v", "86.5");
   }
 

@@ -53,6 +53,22 @@ class SheetEditingTest extends OnTheDemonstration {
   }
 
   @Test
+  void whatMayFollowAClauseIsSetOutByAWordAndStandsBehindTheLast() {
+    SheetWindow sheet = sheet();
+    assertEquals(
+        1,
+        browser.driver().findElements(By.cssSelector(".clauses > * > .after:not([hidden])")).size(),
+        "behind the last clause");
+    sheet.press("c7", "write next");
+    browser.find("#clause-c7 > .after:not([hidden]) .word:focus");
+    sheet.type(Keys.ESCAPE);
+    browser.find("#clause-c7 > .after[hidden]");
+    sheet.press("c7", "write next").type(Keys.ENTER);
+    browser.find(".clause.editing .ttl .write:focus");
+    browser.find("#clause-c7 > .after[hidden]");
+  }
+
+  @Test
   void aReadingNotYetTakenIsToTakeAndNoFault() {
     sheet().take("c7", "0/0/0", " ").awaitKept().awaitText("#figure-t_cold .result", "to take");
     browser.awaitText("#figure-t_cold .lim", "waiting");
