@@ -37,6 +37,9 @@ const FIELDS = {
   calculation: [["of", "The line that holds the calculation: its name", "long"]],
 };
 
+/** Fields that hold names or formulas: the words that fit stand beneath them. */
+const NAMES = new Set(["of", "input"]);
+
 /** A chart: the picture the server makes, what it says in words, and its numbers as a table. */
 export class ChartBody {
   #shape = "";
@@ -110,7 +113,7 @@ export class ChartBody {
 
   #group() {
     const kind = this.clause.cell.source.chart || "against";
-    const fields = (FIELDS[kind] ?? FIELDS.spread).map(([name, caption, look]) => ({ at: `/${name}`, caption, look }));
+    const fields = (FIELDS[kind] ?? FIELDS.spread).map(([name, caption, look]) => ({ at: `/${name}`, caption, look, ...(NAMES.has(name) ? { gives: () => "" } : {}) }));
     return { legend: "Chart", fields: [{ at: "/chart", caption: "What it shows", choices: KINDS, otherwise: "against", look: "long" }, ...fields] };
   }
 

@@ -74,7 +74,7 @@ class PointingTest extends OnTheDemonstration {
     sheet.type("0.30", Keys.TAB, "0.40", Keys.TAB, "W6 sheet 9", Keys.ENTER);
     sheet.awaitText("#figure-growth .verdict", "within");
     sheet.type(Keys.ESCAPE);
-    browser.find("#figure-growth .judged[title*='W6 sheet 9']");
+    sheet.awaitText("#figure-growth .judged .under", "W6 sheet 9");
   }
 
   @Test
