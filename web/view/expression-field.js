@@ -63,6 +63,8 @@ export class ExpressionField {
     if (!Pad || this.#pad || document.activeElement !== this.input) return;
     const { desk, cell, key, caption } = this.what;
     const { value, selectionStart: from, selectionEnd: to } = this.input;
+    // the pad goes on with what was typed already: it is not left, and so not kept
+    this.input.value = this.field.kept;
     this.#pad = new Pad({
       parent: this.element,
       strip: this.#strip,
@@ -79,7 +81,10 @@ export class ExpressionField {
     this.input.hidden = true;
     mark(this.element, "open", true);
     this.#pad.select(from, to);
-    this.#pad.view.contentDOM.addEventListener("blur", () => this.#leave());
+    if (value !== this.field.kept) this.#typed(value);
+    // a clause that is moved in the page loses the focus and has it again at once
+    const pad = this.#pad;
+    pad.view.contentDOM.addEventListener("blur", () => queueMicrotask(() => this.#pad === pad && !pad.view.hasFocus && this.#leave()));
   }
 
   /** @param {string} text */
@@ -90,8 +95,8 @@ export class ExpressionField {
 
   /** Esc takes back what was typed; where nothing was, it closes the clause as in any field. */
   #back() {
-    const typed = this.#pad.text !== this.input.value;
-    if (typed) this.#pad.replace(this.input.value);
+    const typed = this.#pad.text !== this.field.kept;
+    if (typed) this.#pad.replace(this.field.kept);
     this.#drop();
     if (!typed) this.element.dispatchEvent(new CustomEvent("left", { bubbles: true }));
   }
@@ -119,7 +124,7 @@ export class ExpressionField {
     pad.close();
     this.input.hidden = false;
     mark(this.element, "open", false);
-    if (text === this.input.value) return this.#drop();
+    if (text === this.field.kept) return this.#drop();
     this.input.value = text;
     this.input.dispatchEvent(new Event("change"));
   }

@@ -37,6 +37,11 @@ export class Field {
     return this.input.value !== this.#kept;
   }
 
+  /** The text as the record has it. */
+  get kept() {
+    return this.#kept;
+  }
+
   /** @param {string} text as the record has it now */
   show(text) {
     const open = this.isOpen;

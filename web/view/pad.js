@@ -129,7 +129,10 @@ export class Pad {
       .map((problem) => ({ ...offsets(text, starts, problem.line, problem.from, problem.to), severity: problem.severity }))
       .filter((one) => one.from < one.to)
       .map((one) => Decoration.mark({ class: one.severity === "ERROR" ? "wrong-here" : "hint-here" }).range(one.from, one.to));
-    this.view.dispatch({ effects: setMarks.of(Decoration.set([...painted, ...wrong], true)) });
+    const all = [...painted, ...wrong];
+    // prose has nothing to be marked: then nothing stirs the editor while somebody types
+    if (all.length === 0 && this.view.state.field(marks).size === 0) return;
+    this.view.dispatch({ effects: setMarks.of(Decoration.set(all, true)) });
   }
 
   get isChoosing() {
