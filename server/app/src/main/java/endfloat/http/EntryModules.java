@@ -1,5 +1,6 @@
 package endfloat.http;
 
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Set;
@@ -13,7 +14,7 @@ import java.util.regex.Pattern;
  * browser asks for all of them together. What is imported later, on demand, is not among them.
  */
 final class EntryModules {
-  private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|(?m)//.*$");
+  private static final Pattern COMMENT = Pattern.compile("(?s:/\\*.*?\\*/)|(?m://.*$)");
   private static final Pattern IMPORT =
       Pattern.compile("(?m)^(?:import|export) [^;]*?\"(\\.\\.?/[^\"]+)\";");
 
@@ -48,7 +49,7 @@ final class EntryModules {
     String code = COMMENT.matcher(new String(file.plain(), StandardCharsets.UTF_8)).replaceAll("");
     Matcher imports = IMPORT.matcher(code);
     while (imports.find()) {
-      add(java.net.URI.create(path).resolve(imports.group(1)).getPath(), needed);
+      add(URI.create(path).resolve(imports.group(1)).getPath(), needed);
     }
   }
 }

@@ -34,8 +34,7 @@ final class PageFrame {
     for (String module : modules.neededBy(entry)) {
       head.append("<link rel=\"modulepreload\" href=\"/").append(module).append("\">\n");
     }
-    head.append("<script type=\"module\" src=\"/").append(entry).append("\"></script>");
-    return filled(text, head.toString());
+    return filled(text, head.append(script(entry)).toString());
   }
 
   /**
@@ -46,17 +45,22 @@ final class PageFrame {
    */
   String message(String about, String message, String wayOut, boolean letIn, String nonce) {
     PageText text = text("message");
+    String entry = "view/" + text.word("module") + ".js";
     StringBuilder head = new StringBuilder("<style nonce=\"").append(nonce).append("\">\n");
     text.styles().forEach(style -> head.append(read("css/" + style + ".css")));
     head.append("</style>");
     if (letIn) {
-      head.append("\n<script type=\"module\" src=\"/view/message-page.js\"></script>");
+      head.append('\n').append(script(entry));
     }
     String page = filled(text, head.toString());
     return (letIn ? page : page.replaceAll("(?s)<!--let in-->.*?<!--/let in-->", ""))
         .replace("{{about}}", XmlText.escaped(about))
         .replace("{{way-out}}", XmlText.escaped(wayOut))
         .replace("{{message}}", XmlText.escaped(message));
+  }
+
+  private static String script(String entry) {
+    return "<script type=\"module\" src=\"/" + entry + "\"></script>";
   }
 
   private String filled(PageText text, String head) {
