@@ -74,6 +74,14 @@ record RowAxis(String axis, List<List<String>> labels, Optional<Wrong> wrong) {
     }
 
     @Override
+    public int indexOf(Object labels) {
+      boolean one = labels instanceof List<?> list && list.size() == 1;
+      String label = one ? String.valueOf(((List<?>) labels).get(0)) : "";
+      int row = label.matches("[1-9][0-9]{0,8}") ? Integer.parseInt(label) : 0;
+      return row > size ? -1 : row - 1;
+    }
+
+    @Override
     public boolean equals(Object other) {
       return other instanceof RowNumbers numbers ? numbers.size == size : super.equals(other);
     }

@@ -16,7 +16,7 @@ final class SeriesElements extends AbstractList<Figure.Element> implements Rando
   private final Series series;
   private final List<Judgement> judgements;
   private final Maker maker;
-  private Map<Map<String, String>, List<Judgement>> byStation;
+  private Map<List<String>, List<Judgement>> byStation;
 
   /** Makes one element. */
   interface Maker {
@@ -35,17 +35,18 @@ final class SeriesElements extends AbstractList<Figure.Element> implements Rando
   }
 
   private synchronized List<Judgement> judged(int index) {
-    Map<String, String> station = series.labelsAt(index);
-    if (judgements.isEmpty() || station.isEmpty()) {
+    List<String> labels = series.labels().get(index);
+    if (judgements.isEmpty() || labels.isEmpty()) {
       return List.of();
     }
     if (byStation == null) {
       byStation = new HashMap<>();
       for (Judgement judgement : judgements) {
-        byStation.computeIfAbsent(judgement.station(), s -> new ArrayList<>()).add(judgement);
+        List<String> station = List.copyOf(judgement.station().values());
+        byStation.computeIfAbsent(station, at -> new ArrayList<>(1)).add(judgement);
       }
     }
-    return List.copyOf(byStation.getOrDefault(station, List.of()));
+    return List.copyOf(byStation.getOrDefault(labels, List.of()));
   }
 
   /** The element that a judgement is of. */

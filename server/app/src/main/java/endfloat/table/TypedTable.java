@@ -157,7 +157,10 @@ public final class TypedTable {
 
   /** The groups in the order of their labels; rows that lack one of them are in none. */
   public List<Group> groups(List<String> heads) {
-    Table whole = table;
+    List<String> needed = new ArrayList<>(heads);
+    heads.forEach(head -> needed.add(MISSING + head));
+    needed.add(ROW);
+    Table whole = table.selectColumns(needed.toArray(String[]::new));
     for (String head : heads) {
       whole = whole.where(whole.intColumn(MISSING + head).isEqualTo(0));
     }
@@ -185,27 +188,34 @@ public final class TypedTable {
 
   /** What a column of numbers comes to; empty for a column of texts. */
   public Optional<Summary> summary(String head) {
-    return summary(table, head);
+    return table.column(head) instanceof DoubleColumn numbers
+        ? Optional.of(summary(numbers))
+        : Optional.empty();
   }
 
-  /** What a column of numbers comes to over some rows; empty for a column of texts. */
+  /**
+   * What a column of numbers comes to over some rows; empty for a column of texts.
+   *
+   * @param rows by the numbers that they have in the whole table
+   */
   public Optional<Summary> summary(String head, int[] rows) {
-    return summary(table.where(Selection.with(rows)), head);
+    if (rows.length > 0 && table.intColumn(ROW).getInt(rows() - 1) != rows() - 1) {
+      throw new IllegalStateException("rows are summed up of the whole table, not of some of it");
+    }
+    return table.column(head) instanceof DoubleColumn numbers
+        ? Optional.of(summary(numbers.where(Selection.with(rows))))
+        : Optional.empty();
   }
 
-  private static Optional<Summary> summary(Table of, String head) {
-    if (!(of.column(head) instanceof DoubleColumn numbers)) {
-      return Optional.empty();
-    }
+  private static Summary summary(DoubleColumn numbers) {
     int count = numbers.size() - numbers.countMissing();
-    return Optional.of(
-        new Summary(
-            count,
-            numbers.countMissing(),
-            count == 0 ? Double.NaN : AggregateFunctions.mean.summarize(numbers),
-            count < 2 ? Double.NaN : AggregateFunctions.stdDev.summarize(numbers),
-            count == 0 ? Double.NaN : AggregateFunctions.min.summarize(numbers),
-            count == 0 ? Double.NaN : AggregateFunctions.max.summarize(numbers)));
+    return new Summary(
+        count,
+        numbers.countMissing(),
+        count == 0 ? Double.NaN : AggregateFunctions.mean.summarize(numbers),
+        count < 2 ? Double.NaN : AggregateFunctions.stdDev.summarize(numbers),
+        count == 0 ? Double.NaN : AggregateFunctions.min.summarize(numbers),
+        count == 0 ? Double.NaN : AggregateFunctions.max.summarize(numbers));
   }
 
   /**

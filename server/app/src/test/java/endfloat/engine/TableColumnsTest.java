@@ -304,4 +304,33 @@ class TableColumnsTest {
         graph.figure("a").orElseThrow().problem().toString());
     assertEquals(graph.figure("b").orElseThrow().value(), graph.figure("a").orElseThrow().value());
   }
+
+  /**
+   * NIST Statistical Reference Datasets (StRD), univariate: NumAcc4 as entry
+   * failure-stats-strd-univariate-numacc of the truth set has it, to the tolerances there; NumAcc2
+   * and NumAcc3 are the same with 1 and 1000000 for 10000000 (from memory).
+   */
+  @Test
+  void theDeviationStandsBesideALargeMean() {
+    StringBuilder rows = new StringBuilder("['1.2','1000000.2','10000000.2']");
+    for (int i = 0; i < 500; i++) {
+      rows.append(",['1.1','1000000.1','10000000.1'],['1.3','1000000.3','10000000.3']");
+    }
+    ValueGraph graph =
+        graph(
+            "{'head':'two'},{'head':'three'},{'head':'four'}",
+            rows.toString(),
+            "m2 = mean(wear.two)\ns2 = sd(wear.two)\nm3 = mean(wear.three)\ns3 = sd(wear.three)\n"
+                + "m4 = mean(wear.four)\ns4 = sd(wear.four)\nsummary = column_summary(wear.four)");
+    assertEquals(1.2, graph.figure("m2").orElseThrow().si(), 1.2e-14);
+    assertEquals(0.1, graph.figure("s2").orElseThrow().si(), 1e-14);
+    assertEquals(1000000.2, graph.figure("m3").orElseThrow().si(), 1e-8);
+    assertEquals(0.1, graph.figure("s3").orElseThrow().si(), 1e-9);
+    assertEquals(10000000.2, graph.figure("m4").orElseThrow().si(), 1e-7);
+    assertEquals(0.1, graph.figure("s4").orElseThrow().si(), 1e-8);
+    Value.Fields summary =
+        (Value.Fields) graph.figure("summary").orElseThrow().value().orElseThrow();
+    assertEquals(10000000.2, ((Value.Scalar) summary.get("mean")).si(), 1e-7);
+    assertEquals(0.1, ((Value.Scalar) summary.get("deviation")).si(), 1e-8);
+  }
 }
