@@ -13,18 +13,24 @@ export class TableWords {
     this.file = el("input", { type: "file", class: "unseen", tabindex: "-1", "aria-hidden": "true", accept: ".csv,.tsv,.txt,.xlsx", onchange: () => this.file.files[0] && this.takeIn(this.file.files[0]) });
     this.#keep = word("keep rows where", () => this.keeping());
     this.#in = word("take in a file", () => this.file.click());
+    this.#shelf = word("fill from the shelf", () => this.fromShelf());
+    this.#again = word("read the shelf again", () => this.readAgain());
     this.#out = el("a", { class: "word", download: true }, "give out as CSV");
-    this.element = el("div", { class: "register-words", role: "group", "aria-label": "Table" }, el("p", {}, this.#keep, this.#in, this.#out, this.file), this.#line);
+    this.element = el("div", { class: "register-words", role: "group", "aria-label": "Table" }, el("p", {}, this.#keep, this.#in, this.#shelf, this.#again, this.#out, this.file), this.#line);
     this.#line.addEventListener("keydown", (event) => this.#key(event));
   }
 
   #keep;
   #in;
+  #shelf;
+  #again;
   #out;
 
   update() {
     // the rows of a table of groups are worked out
     this.#in.hidden = Boolean(this.body.source.from?.table);
+    this.#shelf.hidden = this.#in.hidden;
+    this.#again.hidden = !this.body.source.from?.shelf;
     const asked = String(this.body.asked());
     this.#out.href = `${this.body.address}.csv${asked && `?${asked}`}`;
   }
@@ -122,6 +128,16 @@ export class TableWords {
     const { TableIn } = await import("./table-in.js");
     this.file.value = "";
     new TableIn(this.body).open(file);
+  }
+
+  async fromShelf() {
+    const { TableFleet } = await import("./table-fleet.js");
+    await new TableFleet(this.body).open();
+  }
+
+  async readAgain() {
+    const { readAgain } = await import("./table-fleet.js");
+    await readAgain(this.body);
   }
 }
 

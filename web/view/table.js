@@ -49,7 +49,7 @@ export class TableBody {
       press: (column) => this.words.column(column),
       moved: (at) => this.#moved(at),
     });
-    this.empty = el("p", { class: "quiet" }, "No column yet. Press Enter and name the table and its columns, or ", el("button", { type: "button", class: "word", onclick: () => this.words.file.click() }, "take in a file"), ": its heads become the columns, such as lash [thou].");
+    this.empty = el("p", { class: "quiet" }, "No column yet. Press Enter and name the table and its columns, or ", el("button", { type: "button", class: "word", onclick: () => this.words.file.click() }, "take in a file"), ": its heads become the columns, such as lash [thou]. Or ", el("button", { type: "button", class: "word", onclick: () => this.words.fromShelf() }, "fill it from the shelf"), ", with figures of its other records.");
     this.elements = [this.answers.element, el("div", { class: "register" }, this.words.element, this.#caption, this.#force, this.register.element, this.#foot, this.#more), this.empty];
     this.#drops(this.register.element.parentElement);
     this.#drops(this.empty);

@@ -74,6 +74,7 @@ public final class Server implements AutoCloseable {
               new PhotoRoutes(shelf).addTo(config.routes);
               new TableRoutes(desk).addTo(config.routes);
               new TableInRoutes(desk).addTo(config.routes);
+              new FleetRoutes(shelf, desk).addTo(config.routes);
               new CompareRoutes(shelf, desk).addTo(config.routes);
               new CatalogueRoutes(Catalogue.library()).addTo(config.routes);
               new LiveRoutes(desk).addTo(config.routes);

@@ -24,14 +24,22 @@ public final class TableInto {
    * column of the same head what was said of it.
    */
   public static Change replacing(Cell cell, TableTaken taken) {
+    return replacing(cell, taken.fields(), name(file(taken)));
+  }
+
+  /** The rows read from the records of the shelf in place of those that stand. */
+  public static Change replacing(Cell cell, Fleet.Read read) {
+    return replacing(cell, read.fields(), "fleet");
+  }
+
+  private static Change replacing(Cell cell, ObjectNode fields, String name) {
     List<Change> parts = new ArrayList<>();
     if (cell.table().name().isBlank()) {
-      parts.add(Change.put(cell.id(), "/name", TextNode.valueOf(name(file(taken)))));
+      parts.add(Change.put(cell.id(), "/name", TextNode.valueOf(name)));
     }
-    parts.add(Change.put(cell.id(), "/columns", columns(cell, taken.fields().path("columns"))));
-    parts.add(Change.put(cell.id(), "/from", taken.fields().path("from")));
-    int size = cell.table().size();
-    parts.add(Change.rows(cell.id(), 0, size, (ArrayNode) taken.fields().path("rows")));
+    parts.add(Change.put(cell.id(), "/columns", columns(cell, fields.path("columns"))));
+    parts.add(Change.put(cell.id(), "/from", fields.path("from")));
+    parts.add(Change.rows(cell.id(), 0, cell.table().size(), (ArrayNode) fields.path("rows")));
     return Change.together(parts);
   }
 

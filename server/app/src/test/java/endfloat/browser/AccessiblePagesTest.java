@@ -60,6 +60,7 @@ class AccessiblePagesTest {
       Map.of(
           "editing", "#clause-c10",
           "beside", ".beside",
+          "fleet", "#clause-c5",
           "fits", "#clause-c42",
           "findings", "#clause-c43",
           "causes", "#clause-c45");
@@ -74,6 +75,7 @@ class AccessiblePagesTest {
           "reference", "/reference",
           "calculation", "/reference/stepped_shaft",
           "table", "/reference/tables/materials",
+          "fleet", "/sheet/w6-fleet",
           "figure", "/how-a-figure-is-made",
           "message", "/nothing");
 
@@ -88,6 +90,7 @@ class AccessiblePagesTest {
           "reference", "html[data-ready] .ref-list li",
           "calculation", "html[data-ready] .ref-also li",
           "table", "html[data-ready] .lookup tr",
+          "fleet", "#clause-c5 .register tbody td",
           "figure", "html[data-ready] .made:not([hidden]) .lines",
           "message", ".message");
 
@@ -97,7 +100,10 @@ class AccessiblePagesTest {
   @BeforeAll
   static void start() {
     browser = Browser.start();
-    server = RunningServer.start(RunningServer.DEMONSTRATION);
+    server =
+        RunningServer.start(
+            RunningServer.DEMONSTRATION,
+            RunningServer.DEMONSTRATION.resolveSibling("w6-fleet.json"));
     otherEngine();
     browser.driver().manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
     browser
@@ -153,7 +159,8 @@ class AccessiblePagesTest {
         "beside",
         "fits",
         "causes",
-        "findings"
+        "findings",
+        "fleet"
       })
   void everyPageInBothInksAndAtEveryWidth(String page) {
     List<Look> looks = new ArrayList<>(EVERY_PAGE);
@@ -200,6 +207,10 @@ class AccessiblePagesTest {
       browser.run("document.querySelector('.pad-foot .word').click()");
       browser.find(".beside .rn").click();
       browser.find(".beside .put-here .main");
+    }
+    if (page.equals("fleet")) {
+      browser.run("document.querySelectorAll('#clause-c5 .register .head')[3].click()");
+      browser.find(".register-line .word");
     }
     if (FIELDS.containsKey(page)) {
       browser.run(

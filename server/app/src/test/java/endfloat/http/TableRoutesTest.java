@@ -12,6 +12,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -152,6 +153,42 @@ class TableRoutesTest {
     int missing = report.indexOf("<td>W6-9</td>");
     assertTrue(0 < greatest && greatest < missing, report);
     assertTrue(report.contains("4 rows; 2 values missing. Sorted by lash falling."), report);
+  }
+
+  @Test
+  void aTableIsFilledFromTheShelfAndReadAgainWhenAsked() throws IOException {
+    shelve("whole");
+    String engine =
+        """
+        {'format':'endfloat-record','version':1,
+         'title_block':{'title':'Engine','engine_serial':'W6-SERIAL','hours_since_overhaul':'412 h'},
+         'cells':[{'id':'w','kind':'working','text':'lash_cold [mm] = LASH mm'}]}
+        """;
+    for (String[] one : new String[][] {{"e1", "0.14"}, {"e2", "0.17"}}) {
+      String text = engine.replace("SERIAL", one[0]).replace("LASH", one[1]).replace('\'', '"');
+      Files.writeString(server.shelf().resolve(one[0] + ".json"), text);
+    }
+    assertTrue(server.get("/api/records/whole/fleet").body().contains("\"id\":\"e2\""));
+    String path = "/api/records/whole/tables/t1";
+    HttpResponse<String> read =
+        server.post(
+            path + "/fleet", "{\"records\":[\"e1\",\"e2\",\"gone\"],\"of\":[\"lash_cold\"]}");
+    assertEquals(2, json(read).path("rows").asInt(), read.body());
+    assertTrue(read.body().contains("no record gone"), read.body());
+    assertEquals(
+        "[\"e2\",\"W6-e2\",\"412\",\"0.17\"]",
+        json(server.get(path))
+            .path("lines")
+            .path(1)
+            .path("cells")
+            .toString()
+            .replace(",\"\"]", "]"));
+    Path second = server.shelf().resolve("e2.json");
+    Files.writeString(second, Files.readString(second).replace("0.17", "0.19"));
+    assertEquals(2, json(server.post(path + "/fleet", "{}")).path("rows").asInt());
+    assertEquals(
+        "0.19", json(server.get(path)).path("lines").path(1).path("cells").path(3).asText());
+    assertEquals(422, server.post(path + "/fleet", "{\"records\":[],\"of\":[]}").statusCode());
   }
 
   private static HttpResponse<String> sent(String record, String what, String file, String fields) {
