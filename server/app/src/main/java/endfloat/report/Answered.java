@@ -1,7 +1,6 @@
 package endfloat.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import endfloat.working.typeset.Typeset;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -68,7 +67,7 @@ final class Answered {
     String title = one.figure().path("title").asText();
     if (title.isEmpty()) {
       out.start("span", "class", "nm");
-      out.made(Typeset.nameHtml(one.figure().path("name").asText())).end();
+      out.name(one.figure().path("name").asText()).end();
     } else {
       out.text(title);
     }

@@ -1,5 +1,6 @@
 package endfloat.report;
 
+import endfloat.working.typeset.Typeset;
 import endfloat.working.typeset.XmlText;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -49,6 +50,11 @@ final class Markup {
   Markup text(String text) {
     out.append(XmlText.escaped(text));
     return this;
+  }
+
+  /** A name as it is set in a formula, which a narrow column may break after an underscore. */
+  Markup name(String name) {
+    return made(Typeset.nameHtml(name).replace("_", "_<wbr/>"));
   }
 
   /** Markup that the program itself made. */

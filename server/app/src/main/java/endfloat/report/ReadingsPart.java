@@ -3,7 +3,6 @@ package endfloat.report;
 import com.fasterxml.jackson.databind.JsonNode;
 import endfloat.record.Cell;
 import endfloat.record.Reading;
-import endfloat.working.typeset.Typeset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -62,7 +61,7 @@ final class ReadingsPart {
     for (Reading reading : readings) {
       out.start("tbody", "class", "one").start("tr", "id", "figure-" + reading.name());
       out.start("th", "scope", "row", "class", "name");
-      out.start("span", "class", "nm").made(Typeset.nameHtml(reading.name())).end().end();
+      out.start("span", "class", "nm").name(reading.name()).end().end();
       out.start("td");
       about(reading, "");
       out.end();
@@ -162,7 +161,7 @@ final class ReadingsPart {
     }
     out.start("div", "class", "grid", "id", "figure-" + reading.name());
     out.start("p", "class", "grid-head");
-    out.start("span", "class", "nm").made(Typeset.nameHtml(reading.name())).end();
+    out.start("span", "class", "nm").name(reading.name()).end();
     out.text(" [" + reading.unit() + "] ");
     about(reading, stages.size() > 1 ? "" : String.join("", stages));
     out.end();

@@ -1,7 +1,6 @@
 package endfloat.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import endfloat.working.typeset.Typeset;
 
 /** The lines of a working: name, formula with its numbers put in, value, verdict against limits. */
 final class WorkingPart {
@@ -41,7 +40,7 @@ final class WorkingPart {
     out.start("tr", "id", own ? "figure-" + name : null);
     out.start("th", "scope", "row", "class", "name");
     out.start("span", "class", "nm");
-    out.made(name.isEmpty() ? "correlated" : Typeset.nameHtml(name)).end();
+    (name.isEmpty() ? out.text("correlated") : out.name(name)).end();
     out.some("span", "un", kind.equals("limit") ? "limit" : line.path("unit").asText());
     out.end();
     out.start("td", "class", "work");

@@ -115,6 +115,39 @@ class ReportPageTest {
     }
   }
 
+  /** A record that ships is shown whole: no line in error, no chart that cannot be drawn. */
+  @ParameterizedTest
+  @MethodSource("records")
+  void nothingIsInErrorOrLeftOut(Path file) throws Exception {
+    SheetOnPaper sheet = PaperView.of(read(file));
+    assertEquals(0, sheet.view().path("summary").path("errors").asInt());
+    assertFalse(html(read(file)).contains("not drawn here"), "a clause has no part of the report");
+  }
+
+  /** The finding and what is not within limits come before anything else; cautions come with it. */
+  @Test
+  void theFindingComesFirstAndCautionsStandWithTheirWorkings() throws Exception {
+    String html = html(read(NOTEBOOKS.resolve("w6-bevel-mesh.json")));
+    int finding = html.indexOf("Five teeth in a row");
+    assertTrue(finding > 0 && finding < html.indexOf("id=\"clause-c5\""), "finding, readings");
+    int limits = html.indexOf("Not within limits");
+    assertTrue(limits > 0 && limits < html.indexOf("id=\"clause-c5\""), "beside the finding");
+    int hold = html.indexOf("Hold the mate and both shafts");
+    assertTrue(html.indexOf("id=\"clause-c11\"") < hold, "with the workings that call for it");
+    assertTrue(hold < html.indexOf("id=\"clause-c12\""), "and with those only");
+  }
+
+  @Test
+  void aCautionForArgumentsLeftOutStandsOnlyWhereTheyAre() throws Exception {
+    ObjectNode tree = read(NOTEBOOKS.resolve("w6-bevel-mesh.json")).tree().deepCopy();
+    String html = html(InvestigationRecord.of(tree));
+    assertTrue(html.contains("Without teeth the mismatch"), "3.5 gives no teeth");
+    int at = html.indexOf("Without teeth the mismatch");
+    assertTrue(html.indexOf("id=\"clause-c13\"") < at, "3.4 gives them");
+    String shims = html(read(NOTEBOOKS.resolve("w6-bevel-shims.json")));
+    assertFalse(shims.contains("see bevel_shims"), "the record uses it already");
+  }
+
   /**
    * Record to report and back: each number printed, with its unit and its uncertainty, is the one
    * saved, rounded to the places printed.

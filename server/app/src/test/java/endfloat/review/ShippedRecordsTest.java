@@ -101,6 +101,8 @@ class ShippedRecordsTest {
     InvestigationRecord second =
         Rerun.run(read(NOTEBOOKS, name), Rerun.Readings.of(csv, "second-engine.csv")).record();
     assertEquals(List.of(), errors(second));
+    Comparison comparison = Comparison.of(read(NOTEBOOKS, name), second);
+    assertTrue(comparison.judgedOtherwise() > 0, "the second engine shows nothing new");
   }
 
   @ParameterizedTest
