@@ -71,6 +71,18 @@ export function blank(kind, id) {
 }
 
 /**
+ * A name for a table that no other has, by which the language knows its columns from the first.
+ * @param {Iterable<{kind: string, source?: any}>} cells
+ */
+export function tableName(cells) {
+  const taken = new Set([...cells].map((cell) => cell.source?.name));
+  for (let n = 1; ; n++) {
+    const name = n === 1 ? "table" : `table_${n}`;
+    if (!taken.has(name)) return name;
+  }
+}
+
+/**
  * The clause before or behind, from top to bottom.
  * @param {readonly Place[]} order
  * @param {string} id "" for none yet

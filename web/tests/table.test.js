@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { tableName } from "../state/clauses.js";
 import { blockOf, pasted, storedIndex, textOf } from "../state/block.js";
 import { entered, led } from "../state/cursor.js";
 import { PAGE, Rows } from "../state/rows.js";
@@ -182,4 +183,9 @@ test("a condition is written in the working language, a bare number in the unit 
   assert.equal(conditionOf({ head: "failed", kind: "truth" }, "is no", ""), "not failed");
   assert.equal(both("a > 1 or b", "c"), "(a > 1 or b) and c");
   assert.equal(both("", "c"), "c");
+});
+
+test("a new table has a name of its own, so that its columns can be named at once", () => {
+  assert.equal(tableName([]), "table");
+  assert.equal(tableName([{ kind: "table", source: { name: "table" } }, { kind: "note" }]), "table_2");
 });

@@ -1,4 +1,4 @@
-import { blank, moved, neighbour, placeAfter } from "../state/clauses.js";
+import { blank, moved, neighbour, placeAfter, tableName } from "../state/clauses.js";
 import { Desk } from "../state/desk.js";
 import { Clause } from "./clause.js";
 import { arrange, attribute, mark } from "./dom.js";
@@ -307,7 +307,10 @@ export class SheetPage {
     const id = `c${crypto.randomUUID().replaceAll("-", "").slice(0, 12)}`;
     const { parent, after: before } = placeAfter(order, after, kind, cells);
     this.leadTo(id);
-    this.desk.add(blank(kind, id), parent, before);
+    /** @type {any} */
+    const cell = blank(kind, id);
+    if (kind === "table") cell.name = tableName(cells.values());
+    this.desk.add(cell, parent, before);
   }
 
   /** @param {string} id @param {-1|1} by */
