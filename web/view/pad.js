@@ -159,9 +159,14 @@ async function completions(context, ask) {
   if (!word && !context.explicit) return null;
   const answer = await ask(context.state.doc.toString(), context.pos);
   if (!answer || context.aborted || answer.options.length === 0) return null;
+  const from = answer.from ?? word?.from ?? context.pos;
+  // a word that is whole wants nothing more: Enter behind it begins a new line and takes no word
+  /** @param {string} text */
+  const isWhole = (text) => answer.options.some((option) => !option.stops && (option.apply || option.label).trim() === text);
+  if (!context.explicit && isWhole(context.state.sliceDoc(from, context.pos))) return null;
   return {
-    from: answer.from ?? word?.from ?? context.pos,
+    from,
     options: answer.options.map((option) => ({ label: option.label, detail: option.detail || undefined, apply: option.stops ? snippet(option.stops) : option.apply || option.label })),
-    validFor: /^[\p{L}\p{N}_]*$/u,
+    validFor: (text) => /^[\p{L}\p{N}_]*$/u.test(text) && !isWhole(text),
   };
 }
