@@ -56,7 +56,10 @@ final class Kernels implements AutoCloseable {
       }
       all.add(kernel);
     }
-    WarmUp.of(kernel);
+    // a command has one run to make, which is sooner done than warmed up for
+    if (keepsSpare) {
+      WarmUp.of(kernel);
+    }
     return kernel;
   }
 

@@ -68,7 +68,7 @@ final class LivePage implements AutoCloseable {
 
   /** The next message of any of these types. */
   JsonNode awaitAny(String... types) {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
     try {
       while (true) {
         JsonNode message = received.poll(end - System.nanoTime(), TimeUnit.NANOSECONDS);

@@ -223,7 +223,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   }
 
   private synchronized void furtherOn(HeavyWork work) {
-    tell(SheetView.progress(work));
+    tell(view.progress(work));
   }
 
   private void finished(HeavyWork work) {

@@ -294,11 +294,17 @@ public final class SheetView {
   }
 
   /** How far a heavy calculation is, as the page shows it: {@code progress} by name. */
-  public static ObjectNode progress(HeavyWork work) {
+  public ObjectNode progress(HeavyWork work) {
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "progress");
-    message
-        .putObject("figures")
-        .put(work.name(), String.format(Locale.ROOT, "%.0f %%", 100 * work.progress()));
+    String words = String.format(Locale.ROOT, "%.0f %%", 100 * work.progress());
+    ObjectNode told = message.putObject("figures").put(work.name(), words);
+    if (work.runsElsewhere()) {
+      // the run of a java clause has no figure of its own: those that it gives say how far it is
+      String clause = work.name().substring(0, work.name().lastIndexOf('.'));
+      known.values().stream()
+          .filter(figure -> figure.clause().equals(clause))
+          .forEach(figure -> told.put(figure.name(), words));
+    }
     return message;
   }
 
