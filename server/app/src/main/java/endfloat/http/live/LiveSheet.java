@@ -218,7 +218,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   }
 
   /** Ends the run of a java clause. */
-  void stopJava(String clause) {
+  synchronized void stopJava(String clause) {
     slowWork.stop(clause + ".run");
   }
 

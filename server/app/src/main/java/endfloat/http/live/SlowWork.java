@@ -37,6 +37,7 @@ final class SlowWork {
 
   void begin(List<HeavyWork> works) {
     for (HeavyWork work : works) {
+      running.put(work.name(), work);
       (work.runsElsewhere() ? ELSEWHERE : runner).execute(() -> run(work));
     }
   }
@@ -53,7 +54,6 @@ final class SlowWork {
     if (work.isCancelled()) {
       return;
     }
-    running.put(work.name(), work);
     long[] told = {System.nanoTime()};
     work.run(
         () -> {
