@@ -52,6 +52,7 @@ final class SlowWork {
 
   private void run(HeavyWork work) {
     if (work.isCancelled()) {
+      running.remove(work.name(), work);
       return;
     }
     long[] told = {System.nanoTime()};
