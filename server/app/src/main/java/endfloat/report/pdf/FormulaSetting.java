@@ -16,17 +16,16 @@ import org.w3c.dom.Node;
  * @param display whether fractions have their full size
  */
 record FormulaSetting(double size, boolean display) {
-  // Endfloat Maths, MATH constants, in em; PdfFormulasTest reads them from the face
-  static final double AXIS = 0.258;
-  static final double STROKE = 0.068;
+  // constants of the MATH table of Endfloat Maths, to which FormulaSettingTest holds them
   static final double SCRIPT = 0.7;
+  static final double SCRIPT_OF_SCRIPT = 0.55;
+  static final double AXIS = 0.258;
   static final double SUB_DOWN = 0.21;
   static final double SUP_UP = 0.36;
-
-  private static final double LEAST = 0.49;
-  private static final double GAP = 0.15;
-  private static final double TIGHT_GAP = 0.09;
-  private static final double AFTER_SCRIPT = 0.05;
+  static final double AFTER_SCRIPT = 0.04;
+  static final double TIGHT_GAP = 0.068;
+  static final double GAP = 0.15;
+  static final double STROKE = 0.068;
 
   /** Part of what it encloses that a bracket must cover; an index below need not be. */
   private static final double COVERED = 0.92;
@@ -47,7 +46,7 @@ record FormulaSetting(double size, boolean display) {
   }
 
   private FormulaSetting script() {
-    return new FormulaSetting(Math.max(size * SCRIPT, LEAST), false);
+    return new FormulaSetting(Math.max(size * SCRIPT, SCRIPT_OF_SCRIPT), false);
   }
 
   private FormulaPiece set(Element element) {
@@ -190,7 +189,8 @@ record FormulaSetting(double size, boolean display) {
   }
 
   private FormulaPiece fraction(Element over, Element under) {
-    FormulaSetting part = display ? new FormulaSetting(size, false) : script();
+    // small already in a power: smaller still could not be read on paper
+    FormulaSetting part = display || size < 1 ? new FormulaSetting(size, false) : script();
     FormulaPiece top = part.set(over);
     FormulaPiece bottom = part.set(under);
     double stroke = STROKE * size;
