@@ -74,17 +74,59 @@ final class SafeSvg {
     out.append('<').append(in.getLocalName());
     if (in.getLocalName().equals("svg")) {
       out.append(" xmlns=\"http://www.w3.org/2000/svg\"");
+      complete(in, out);
     }
     for (int i = 0; i < in.getAttributeCount(); i++) {
       String value = in.getAttributeValue(i);
       if (in.getAttributePrefix(i).isEmpty()
           && ATTRIBUTES.contains(in.getAttributeLocalName(i))
+          && !isReplaced(in, i)
           && !value.toLowerCase(Locale.ROOT).contains("url")) {
         out.append(' ').append(in.getAttributeLocalName(i)).append("=\"");
         out.append(escaped(value)).append('"');
       }
     }
     out.append('>');
+  }
+
+  /** Of a root that has one of width and height, or a box of another form, its own is not kept. */
+  private static boolean isReplaced(XMLStreamReader in, int at) {
+    if (!in.getLocalName().equals("svg")) {
+      return false;
+    }
+    String view = in.getAttributeValue("", "viewBox");
+    boolean both =
+        in.getAttributeValue("", "width") != null && in.getAttributeValue("", "height") != null;
+    return switch (in.getAttributeLocalName(at)) {
+      case "width", "height" -> !both;
+      case "viewBox" -> view.strip().split("[ ,]+").length != 4;
+      default -> false;
+    };
+  }
+
+  /** What every picture of the program says of itself: its size and, in words, what it is. */
+  private static void complete(XMLStreamReader in, StringBuilder out) {
+    String view = in.getAttributeValue("", "viewBox");
+    String[] box = view == null ? new String[0] : view.strip().split("[ ,]+");
+    boolean hasBox = box.length == 4;
+    String width = in.getAttributeValue("", "width");
+    String height = in.getAttributeValue("", "height");
+    if (width == null || height == null) {
+      width = hasBox ? box[2] : "640";
+      height = hasBox ? box[3] : "360";
+      out.append(" width=\"").append(escaped(width)).append("\" height=\"");
+      out.append(escaped(height)).append('"');
+    }
+    if (!hasBox) {
+      out.append(" viewBox=\"0 0 ").append(escaped(width)).append(' ');
+      out.append(escaped(height)).append('"');
+    }
+    if (in.getAttributeValue("", "role") == null) {
+      out.append(" role=\"img\"");
+    }
+    if (in.getAttributeValue("", "aria-label") == null) {
+      out.append(" aria-label=\"Drawing made by the clause\"");
+    }
   }
 
   private static String escaped(String text) {

@@ -44,7 +44,7 @@ final class ClauseParts {
       case "note" -> out.start("div", "class", "prose").made(view.path("html").asText()).end();
       case "caution" -> caution(view.path("html").asText());
       case "working" -> new WorkingPart(out, sheet).write(view);
-      case "java" -> new JavaPart(out).write(view);
+      case "java" -> new JavaPart(out, sheet).write(view);
       case "readings" -> new ReadingsPart(out, sheet).write(cell);
       case "fits" -> boards.fits(view);
       case "findings" -> boards.findings(view);

@@ -1,13 +1,18 @@
 package endfloat.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** A java clause: its source, what it was run with, and what it showed. */
 final class JavaPart {
   private final Markup out;
+  private final SheetOnPaper sheet;
 
-  JavaPart(Markup out) {
+  JavaPart(Markup out, SheetOnPaper sheet) {
     this.out = out;
+    this.sheet = sheet;
   }
 
   void write(JsonNode view) {
@@ -16,7 +21,8 @@ final class JavaPart {
     out.start("div", "class", "working")
         .element("pre", "source", view.path("source").path("text").asText());
     out.end();
-    board.path("shown").forEach(this::shown);
+    board.path("shown").forEach(one -> shown(one, view.path("number").asText()));
+    new WorkingPart(out, sheet).write(given(view, board.path("gives")));
     String note = board.path("note").asText();
     String state =
         board.path("run").asText().equals("done")
@@ -25,16 +31,38 @@ final class JavaPart {
     out.element("p", "under", (note + " " + state).strip());
   }
 
-  private void shown(JsonNode one) {
+  /** What it gave, as the lines of a working. */
+  private ObjectNode given(JsonNode view, JsonNode gives) {
+    ObjectNode clause = JsonNodeFactory.instance.objectNode();
+    clause.put("number", view.path("number").asText());
+    ArrayNode lines = clause.putArray("lines");
+    for (JsonNode one : gives) {
+      String name = one.path("name").asText();
+      JsonNode figure = sheet.figure(name);
+      if (figure.path("cell").asText().equals(view.path("id").asText())) {
+        lines
+            .addObject()
+            .put("name", name)
+            .put("figure", name)
+            .put("kind", "value")
+            .put("unit", figure.path("unit").asText());
+      }
+    }
+    return clause;
+  }
+
+  private void shown(JsonNode one, String number) {
     switch (one.path("sort").asText()) {
       case "svg" -> out.start("div", "class", "figure").made(one.path("text").asText()).end();
-      case "table" -> table(one);
+      case "table" -> table(one, number);
       default -> out.element("pre", "printed", one.path("text").asText());
     }
   }
 
-  private void table(JsonNode one) {
-    out.start("table", "class", "readings").start("tr");
+  private void table(JsonNode one, String number) {
+    out.start("table", "class", "readings");
+    out.element("caption", "unseen", "Table made by " + number);
+    out.start("tr");
     one.path("heads").forEach(head -> out.element("th", "", head.asText()));
     out.end();
     for (JsonNode row : one.path("rows")) {

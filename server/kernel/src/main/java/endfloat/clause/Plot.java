@@ -12,6 +12,7 @@ public final class Plot {
   private static final double LEFT = 64;
   private static final double BOTTOM = 44;
   private static final double MARGIN = 14;
+  private static final double TOP = 26;
   private static final int STEPS = 180;
   private static final double[] NICE = {1, 2, 2.5, 5, 10};
 
@@ -81,14 +82,9 @@ public final class Plot {
       text(svg, LEFT - 8, y + 4, "end", number(tick, ys[2]));
     }
     stroke(svg, LEFT, HEIGHT - BOTTOM, WIDTH - MARGIN, HEIGHT - BOTTOM, 0.8);
-    stroke(svg, LEFT, MARGIN, LEFT, HEIGHT - BOTTOM, 0.8);
+    stroke(svg, LEFT, TOP, LEFT, HEIGHT - BOTTOM, 0.8);
     text(svg, (LEFT + WIDTH - MARGIN) / 2, HEIGHT - 8, "middle", across);
-    svg.append(
-        String.format(
-            Locale.ROOT,
-            "<text transform=\"translate(14 %.1f) rotate(-90)\" text-anchor=\"middle\">%s</text>",
-            (MARGIN + HEIGHT - BOTTOM) / 2,
-            escaped(up)));
+    text(svg, 0, TOP - 10, "start", up);
     for (double[][] line : lines) {
       svg.append("<polyline fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.4\" points=\"");
       for (int i = 0; i < line[0].length; i++) {
@@ -143,9 +139,7 @@ public final class Plot {
   }
 
   private static double y(double value, double[] scale) {
-    return HEIGHT
-        - BOTTOM
-        - (value - scale[0]) / (scale[1] - scale[0]) * (HEIGHT - BOTTOM - MARGIN);
+    return HEIGHT - BOTTOM - (value - scale[0]) / (scale[1] - scale[0]) * (HEIGHT - BOTTOM - TOP);
   }
 
   private static String number(double value, double step) {

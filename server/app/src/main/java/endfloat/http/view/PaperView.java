@@ -2,6 +2,7 @@ package endfloat.http.view;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.HeavyWork;
 import endfloat.engine.Stages;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.Photographs;
@@ -67,8 +68,27 @@ public final class PaperView {
   }
 
   private static SheetView view(InvestigationRecord record) {
-    return new SheetView(
-        new Snapshot(record, 0, 0, Map.of(), false, false, List.of(), Optional.empty(), List.of()));
+    SheetView view =
+        new SheetView(
+            new Snapshot(
+                record, 0, 0, Map.of(), false, false, List.of(), Optional.empty(), List.of()));
+    workOut(view);
+    return view;
+  }
+
+  /** Paper cannot wait: what a page would be sent later is worked out here and now. */
+  private static void workOut(SheetView view) {
+    List<HeavyWork> works = view.takeHeavyWork();
+    while (!works.isEmpty()) {
+      for (HeavyWork work : works) {
+        work.run();
+        view.finished(work);
+      }
+      works = view.takeHeavyWork();
+    }
+    if (view.isBehindWithCharts()) {
+      view.drawCharts(() -> {});
+    }
   }
 
   private static InvestigationRecord atStage(InvestigationRecord record, String stage) {

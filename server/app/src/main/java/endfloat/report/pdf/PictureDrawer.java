@@ -8,6 +8,7 @@ import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.RenderingContext;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Map;
@@ -19,6 +20,9 @@ import org.w3c.dom.Node;
  * texts, each looking as its class says or else its own attributes.
  */
 final class PictureDrawer extends Drawer {
+  private static final String NOT_DRAWN =
+      "This drawing has strokes that the PDF does not know; the HTML report shows it.";
+
   private final PictureLooks looks;
 
   PictureDrawer(PictureLooks looks) {
@@ -36,15 +40,33 @@ final class PictureDrawer extends Drawer {
     double wide = most > 0 ? Math.min(natural, most) : natural;
     double unit = wide / across;
     FSColor current = box.getStyle().getColor();
+    boolean drawable = canDraw(svg, current);
     return new Image((int) Math.ceil(wide), (int) Math.ceil(down * unit)) {
       @Override
       public void drawSVG(OutputDevice device, RenderingContext on, double x, double y) {
         Pen pen = new Pen(on, x, y, unit);
-        children(svg, pen, Map.of(), current);
+        if (drawable) {
+          children(svg, pen, looks.of(svg, Map.of()), current);
+        } else {
+          pen.text(Face.LETTERING, NOT_DRAWN, 0, 14 / unit, 13 / unit, 1, current);
+        }
       }
     };
   }
 
+  /** Whether it is all of kinds known here; a drawing that a user's own Java made may not be. */
+  boolean canDraw(Element svg, FSColor current) {
+    try {
+      children(svg, null, looks.of(svg, Map.of()), current);
+      return true;
+    } catch (IllegalStateException | IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  /**
+   * @param pen null to see whether it can be drawn
+   */
   private void children(Element of, Pen pen, Map<String, String> inherited, FSColor current) {
     for (Node node = of.getFirstChild(); node != null; node = node.getNextSibling()) {
       if (node instanceof Element element) {
@@ -54,6 +76,9 @@ final class PictureDrawer extends Drawer {
   }
 
   private void draw(Element element, Pen pen, Map<String, String> look, FSColor current) {
+    if (element.hasAttribute("transform")) {
+      throw new IllegalStateException("no way to draw a transform");
+    }
     switch (element.getLocalName()) {
       case "g" -> children(element, pen, look, current);
       case "path" -> ink(pen, path(element.getAttribute("d")), look, current);
@@ -70,22 +95,63 @@ final class PictureDrawer extends Drawer {
         double high = number(element, "height");
         ink(pen, new Rectangle2D.Double(left, top, wide, high), look, current);
       }
+      case "ellipse" -> {
+        double rx = number(element, "rx");
+        double ry = number(element, "ry");
+        double left = number(element, "cx") - rx;
+        double top = number(element, "cy") - ry;
+        ink(pen, new Ellipse2D.Double(left, top, 2 * rx, 2 * ry), look, current);
+      }
+      case "line" ->
+          ink(
+              pen,
+              new Line2D.Double(
+                  number(element, "x1"),
+                  number(element, "y1"),
+                  number(element, "x2"),
+                  number(element, "y2")),
+              look,
+              current);
+      case "polyline" -> ink(pen, points(element, false), look, current);
+      case "polygon" -> ink(pen, points(element, true), look, current);
       case "text" -> text(element, pen, look, current);
       case "title", "desc" -> {}
       default -> throw new IllegalStateException("no way to draw " + element.getLocalName());
     }
   }
 
+  private static Path2D points(Element element, boolean closed) {
+    Path2D path = new Path2D.Double();
+    String text = element.getAttribute("points").strip();
+    String[] numbers = text.isEmpty() ? new String[0] : text.split("[ ,]+");
+    for (int i = 0; i + 1 < numbers.length; i += 2) {
+      double x = Double.parseDouble(numbers[i]);
+      double y = Double.parseDouble(numbers[i + 1]);
+      if (i == 0) {
+        path.moveTo(x, y);
+      } else {
+        path.lineTo(x, y);
+      }
+    }
+    if (closed && numbers.length > 1) {
+      path.closePath();
+    }
+    return path;
+  }
+
   private static void ink(Pen pen, Shape shape, Map<String, String> look, FSColor current) {
     double opacity = Double.parseDouble(look.getOrDefault("opacity", "1"));
     FSColor fill = colour(look.getOrDefault("fill", "#000000"), current);
-    if (fill != null) {
+    if (fill != null && pen != null) {
       pen.fill(shape, fill, opacity * Double.parseDouble(look.getOrDefault("fill-opacity", "1")));
     }
     FSColor stroke = colour(look.getOrDefault("stroke", "none"), current);
     if (stroke != null) {
       double width = Double.parseDouble(look.getOrDefault("stroke-width", "1").replace("px", ""));
-      pen.stroke(shape, stroke, width, dashes(look.get("stroke-dasharray")));
+      float[] dashes = dashes(look.get("stroke-dasharray"));
+      if (pen != null) {
+        pen.stroke(shape, stroke, width, dashes);
+      }
     }
   }
 
@@ -95,6 +161,9 @@ final class PictureDrawer extends Drawer {
     }
     if (text.equals("currentColor")) {
       return current;
+    }
+    if (!text.matches("#[0-9a-fA-F]{3}([0-9a-fA-F]{3})?")) {
+      throw new IllegalStateException("no way to draw in " + text);
     }
     String hex = text.length() == 4 ? text.replaceAll("#(.)(.)(.)", "#$1$1$2$2$3$3") : text;
     return new FSRGBColor(Integer.parseInt(hex.substring(1), 16));
@@ -126,7 +195,10 @@ final class PictureDrawer extends Drawer {
           default -> x;
         };
     FSColor ink = colour(look.getOrDefault("fill", "#000000"), current);
-    pen.text(face, text, left, number(element, "y"), size, 1, ink);
+    double y = number(element, "y");
+    if (pen != null) {
+      pen.text(face, text, left, y, size, 1, ink);
+    }
   }
 
   private static double number(Element element, String name) {
