@@ -51,6 +51,7 @@ final class KernelProcess implements AutoCloseable {
                 "-XX:+ExitOnOutOfMemoryError",
                 "-XX:-UsePerfData",
                 "-Djava.awt.headless=true",
+                "-Dslf4j.internal.verbosity=ERROR",
                 "-Dfile.encoding=UTF-8",
                 "-cp",
                 ChildClassPath.text(),

@@ -19,6 +19,7 @@ public final class KernelServed {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx" + megabytes + "m",
                 "-XX:+UseSerialGC",
+                "-Dslf4j.internal.verbosity=ERROR",
                 "-Djava.awt.headless=true",
                 "-Dfile.encoding=UTF-8",
                 "-cp",

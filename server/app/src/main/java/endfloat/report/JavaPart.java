@@ -23,6 +23,12 @@ final class JavaPart {
     out.end();
     board.path("shown").forEach(one -> shown(one, view.path("number").asText()));
     new WorkingPart(out, sheet).write(given(view, board.path("gives")));
+    for (JsonNode one : board.path("gives")) {
+      for (JsonNode hint : sheet.figure(one.path("name").asText()).path("hints")) {
+        String of = one.path("name").asText() + ": ";
+        out.element("p", "under", of + hint.path("message").asText());
+      }
+    }
     String note = board.path("note").asText();
     String state =
         board.path("run").asText().equals("done")

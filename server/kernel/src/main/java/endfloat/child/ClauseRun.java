@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** One run of a compiled clause: a fresh class, so that nothing stays of an earlier run. */
 final class ClauseRun {
@@ -24,13 +25,9 @@ final class ClauseRun {
       values[i] = ReadValues.of(program.reads().get(i));
     }
     Map<String, Object> result = new LinkedHashMap<>();
-    long begun = System.nanoTime();
     result.put("gives", given(values, shown));
-    double milliseconds = (System.nanoTime() - begun) / 1e6;
-    // the first run is the slowest, so this errs on the side of not trying
-    boolean quick = milliseconds * (program.trials().size() + 1) < program.trialMilliseconds();
-    if (!program.trials().isEmpty() && quick) {
-      result.put("trials", trials(values, shown));
+    if (!program.trials().isEmpty()) {
+      trials(values, shown).ifPresent(trials -> result.put("trials", trials));
     }
     return result;
   }
@@ -46,20 +43,25 @@ final class ClauseRun {
 
   /**
    * The numbers of the same values first, which must be the same again, then those of each trial;
-   * null for a trial that has none.
+   * null for a trial that has none. Empty where they do not come to their end in time: the first
+   * run of a source tells little of how long the next ones take.
    */
-  private List<Object> trials(Object[] values, Shown shown) throws InterruptedException {
+  private Optional<List<Object>> trials(Object[] values, Shown shown) throws InterruptedException {
     Shown quiet = new Quiet();
+    long begun = System.nanoTime();
     List<Object> all = new ArrayList<>();
     all.add(tried(values, quiet));
     for (int i = 0; i < program.trials().size(); i++) {
+      if ((System.nanoTime() - begun) / 1_000_000 > program.trialMilliseconds()) {
+        return Optional.empty();
+      }
       Program.Trial trial = program.trials().get(i);
       Object[] others = values.clone();
       others[trial.read()] = ReadValues.with(others[trial.read()], trial.element(), trial.si());
       all.add(tried(others, quiet));
       shown.progress((i + 1.0) / program.trials().size());
     }
-    return all;
+    return Optional.of(all);
   }
 
   private List<Double> tried(Object[] values, Shown quiet) throws InterruptedException {
