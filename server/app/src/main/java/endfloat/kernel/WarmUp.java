@@ -5,7 +5,7 @@ import java.util.Map;
 
 /** Has a new kernel do what a first clause needs, so that the first clause does not wait for it. */
 final class WarmUp {
-  private static final int RUNS = 10;
+  private static final int RUNS = 24;
   private static final int SECONDS = 30;
 
   private WarmUp() {}
@@ -39,6 +39,11 @@ final class WarmUp {
               + ";\nfor (Measured<Length> one : readings) { sum += one.in(\"mm\"); }\n"
               + "mean = quantity(sum / readings.size(), \"mm\", Length.class);\n"
               + "List<Measured<Length>> all = readings.stream().map(x -> x.times(2)).toList();\n"
+              + "double[] squares = new double[readings.size()];\n"
+              + "for (int i = 0; i < squares.length; i++) {\n"
+              + "  squares[i] = StrictMath.hypot(all.get(i).in(\"mm\"), StrictMath.cos(i));\n}\n"
+              + "java.util.function.DoubleUnaryOperator curve = a -> squares[0] + a;\n"
+              + "chart(new Plot(\"x\", \"y\").curve(0, 1, curve));\n"
               + "table = Table.create(\"t\", DoubleColumn.create(\"x\", readings.in(\"mm\")));\n"
               + "show(\"warm\");";
       kernel.execute(source, Map.of(ClauseJson.KEY, clause), SECONDS, message -> {}, () -> true);
