@@ -20,7 +20,7 @@ import org.zeromq.ZMQ;
 
 /** A kernel in a process of its own, and sockets to it, as any client of the protocol has them. */
 final class RunningChild implements AutoCloseable {
-  private static final long PATIENCE_MILLISECONDS = 20_000;
+  private static final long PATIENCE_MILLISECONDS = 60_000;
 
   final Path file;
   final KernelConnectionProperties connection;
