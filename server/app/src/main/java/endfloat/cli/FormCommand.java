@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,24 +29,10 @@ final class FormCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "RECORD", description = "The record, or a pattern.")
   private Path record;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "FILE",
-      description = "The form; an older one of that name is replaced.")
-  private Path out;
-
-  @Option(names = "--pdf", description = "Write PDF; else HTML.")
-  private boolean pdf;
-
-  @Option(names = "--letter", description = "For Letter paper; else A4.")
-  private boolean letter;
+  @Mixin private OnPaper paper;
 
   @Option(names = "--limits", description = "Print the limits of each reading beside its boxes.")
   private boolean limits;
-
-  @Option(names = "--json", description = "Print JSON.")
-  private boolean json;
 
   FormCommand(Streams streams) {
     this.streams = streams;
@@ -54,14 +41,14 @@ final class FormCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SheetOnPaper sheet = PaperView.of(RecordFile.read(record));
-    PaperFile.write(out, record, form(sheet, letter ? PaperSize.LETTER : PaperSize.A4));
-    PaperFile.tell(out, streams, json);
+    PaperFile.write(paper.out, record, form(sheet, paper.size()));
+    PaperFile.tell(paper.out, streams, paper.json);
     return Exit.DONE;
   }
 
-  private byte[] form(SheetOnPaper sheet, PaperSize paper) {
-    return pdf
-        ? PdfForm.of(sheet, paper, limits, Stop.NEVER)
-        : FormPage.html(sheet, paper, limits).getBytes(StandardCharsets.UTF_8);
+  private byte[] form(SheetOnPaper sheet, PaperSize size) {
+    return paper.pdf
+        ? PdfForm.of(sheet, size, limits, Stop.NEVER)
+        : FormPage.html(sheet, size, limits).getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -16,7 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code endfloat report RECORD [--pdf] --out FILE}: the record on paper, in one file. */
@@ -35,21 +35,7 @@ final class ReportCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "RECORD", description = "The record.")
   private Path record;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "FILE",
-      description = "The report; an older one of that name is replaced.")
-  private Path out;
-
-  @Option(names = "--pdf", description = "Write PDF; else HTML.")
-  private boolean pdf;
-
-  @Option(names = "--letter", description = "For Letter paper; else A4.")
-  private boolean letter;
-
-  @Option(names = "--json", description = "Print JSON.")
-  private boolean json;
+  @Mixin private OnPaper paper;
 
   ReportCommand(Streams streams) {
     this.streams = streams;
@@ -59,14 +45,14 @@ final class ReportCommand implements Callable<Integer> {
   public Integer call() {
     SheetOnPaper sheet =
         PaperView.of(RecordFile.read(record), Photographs.beside(new DiskFiles(), record));
-    PaperFile.write(out, record, report(sheet, letter ? PaperSize.LETTER : PaperSize.A4));
+    PaperFile.write(paper.out, record, report(sheet, paper.size()));
     JsonNode summary = sheet.view().path("summary");
-    if (json) {
-      ObjectNode printed = JsonNodeFactory.instance.objectNode().put("out", out.toString());
+    if (paper.json) {
+      ObjectNode printed = JsonNodeFactory.instance.objectNode().put("out", paper.out.toString());
       printed.set("summary", summary);
       Json.print(streams.out(), printed);
     } else {
-      streams.out().println("Written: " + out);
+      streams.out().println("Written: " + paper.out);
     }
     if (summary.path("errors").asInt() > 0) {
       streams.err().println("note: the sheet has errors; the report says where.");
@@ -75,11 +61,11 @@ final class ReportCommand implements Callable<Integer> {
     return summary.path("outside").asInt() > 0 ? Exit.OUTSIDE : Exit.DONE;
   }
 
-  private byte[] report(SheetOnPaper sheet, PaperSize paper) {
-    if (!pdf) {
-      return ReportPage.html(sheet, paper).getBytes(StandardCharsets.UTF_8);
+  private byte[] report(SheetOnPaper sheet, PaperSize size) {
+    if (!paper.pdf) {
+      return ReportPage.html(sheet, size).getBytes(StandardCharsets.UTF_8);
     }
     Attached file = new Attached(record.getFileName().toString(), RecordFile.bytes(record));
-    return PdfReport.of(sheet, paper, file, Stop.NEVER);
+    return PdfReport.of(sheet, size, file, Stop.NEVER);
   }
 }

@@ -1,5 +1,6 @@
 package endfloat.kernel;
 
+import endfloat.working.typeset.XmlText;
 import java.io.StringReader;
 import java.util.Locale;
 import java.util.Set;
@@ -61,7 +62,7 @@ final class SafeSvg {
           }
           skipped -= skipped > 0 ? 1 : 0;
         } else if (event == XMLStreamConstants.CHARACTERS && skipped == 0) {
-          out.append(escaped(in.getText()));
+          out.append(XmlText.escaped(in.getText()));
         }
       }
     } catch (XMLStreamException e) {
@@ -83,7 +84,7 @@ final class SafeSvg {
           && !isReplaced(in, i)
           && !value.toLowerCase(Locale.ROOT).contains("url")) {
         out.append(' ').append(in.getAttributeLocalName(i)).append("=\"");
-        out.append(escaped(value)).append('"');
+        out.append(XmlText.escaped(value)).append('"');
       }
     }
     out.append('>');
@@ -114,12 +115,12 @@ final class SafeSvg {
     if (width == null || height == null) {
       width = hasBox ? box[2] : "640";
       height = hasBox ? box[3] : "360";
-      out.append(" width=\"").append(escaped(width)).append("\" height=\"");
-      out.append(escaped(height)).append('"');
+      out.append(" width=\"").append(XmlText.escaped(width)).append("\" height=\"");
+      out.append(XmlText.escaped(height)).append('"');
     }
     if (!hasBox) {
-      out.append(" viewBox=\"0 0 ").append(escaped(width)).append(' ');
-      out.append(escaped(height)).append('"');
+      out.append(" viewBox=\"0 0 ").append(XmlText.escaped(width)).append(' ');
+      out.append(XmlText.escaped(height)).append('"');
     }
     if (in.getAttributeValue("", "role") == null) {
       out.append(" role=\"img\"");
@@ -127,12 +128,5 @@ final class SafeSvg {
     if (in.getAttributeValue("", "aria-label") == null) {
       out.append(" aria-label=\"Drawing made by the clause\"");
     }
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
   }
 }
