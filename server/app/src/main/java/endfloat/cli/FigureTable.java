@@ -8,10 +8,15 @@ import endfloat.engine.Verdict;
 import java.io.PrintStream;
 import java.util.Collection;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Figures for people: name, value with its uncertainty, verdict. */
 final class FigureTable {
+  private static final Pattern ITEM = Pattern.compile("item [^,]+");
+  private static final Pattern SIZE = Pattern.compile("\\.size(\\d+)$");
+
   private FigureTable() {}
 
   static void print(PrintStream out, Collection<Figure> figures, GraphSettings settings) {
@@ -27,6 +32,20 @@ final class FigureTable {
     print(out, figures.stream().filter(f -> f.verdict().isPresent()).toList(), settings);
   }
 
+  /**
+   * Its name; a value in a row of fits has none of its own and goes by the item of the schedule, or
+   * by what it is.
+   */
+  private static String called(Figure figure) {
+    if (figure.name().indexOf('.') < 0 || figure.given().isBlank()) {
+      return figure.name();
+    }
+    Matcher item = ITEM.matcher(figure.given());
+    Matcher size = SIZE.matcher(figure.name());
+    return (item.lookingAt() ? item.group() : figure.given())
+        + (size.find() ? ", size " + size.group(1) : "");
+  }
+
   private static void rows(TextTable table, Figure figure, Value value, GraphSettings settings) {
     String verdict = figure.verdict().map(Verdict::word).orElse("");
     if (value instanceof Value.Series || value instanceof Value.Fields) {
@@ -34,18 +53,18 @@ final class FigureTable {
         String text = text(figure, element, settings);
         if (!text.isEmpty()) {
           table.row(
-              figure.name() + place(element),
+              called(figure) + place(element),
               text,
               element.verdict().map(Verdict::word).orElse(""));
         }
       }
     } else if (value instanceof Value.Words words) {
-      table.row(figure.name(), words.text(), verdict);
+      table.row(called(figure), words.text(), verdict);
     } else if (value instanceof Value.Truth truth) {
-      table.row(figure.name(), truth.holds() ? "yes" : "no", verdict);
+      table.row(called(figure), truth.holds() ? "yes" : "no", verdict);
     } else {
       Shown.of(figure, settings)
-          .ifPresent(shown -> table.row(figure.name(), shown.text(), verdict));
+          .ifPresent(shown -> table.row(called(figure), shown.text(), verdict));
     }
   }
 
