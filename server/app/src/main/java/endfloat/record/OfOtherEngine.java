@@ -12,7 +12,7 @@ import java.util.List;
 final class OfOtherEngine {
   /** A number, its unit and what is behind ±. */
   private static final String NUMBER =
-      "[-+\u2212]?[0-9][0-9./ ]*(?:e[-+]?[0-9]+)?[^-+*/()\\s]*(?:\\s*(?:\u00b1|\\+/-).*)?";
+      "[-+\u2212]?[0-9][0-9./ ]*(?:e[-+]?[0-9]+)?[^-+*/()\\s]*(?:\\s*(?:\u00b1|\\+/?[-\u2212]).*)?";
 
   private OfOtherEngine() {}
 

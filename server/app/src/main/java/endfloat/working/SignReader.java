@@ -52,6 +52,10 @@ final class SignReader {
   private void plus() {
     if (next() == '/' && reading.letter(reading.at + 2) == '-') {
       take(WorkingGrammar.PLUS_MINUS, 3);
+    } else if (next() == '-' || next() == '\u2212') {
+      // On a keyboard without the sign this is ±; as a sum of a negative value 90 +- 0.02 would
+      // come out 89.98 and look right. That sum is written with a blank between, or with - alone.
+      take(WorkingGrammar.PLUS_MINUS, 2);
     } else if (next() == '+') {
       throw refused(2, "++ is no sign of the language", "Write + once");
     } else {

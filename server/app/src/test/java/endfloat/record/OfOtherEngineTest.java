@@ -47,12 +47,14 @@ class OfOtherEngineTest {
         forgotten(
             "{'kind':'fits','rows':[{'measured':'0.041 mm','sizes':[{'measured':'22.04'}]},"
                 + "{'measured':'bush - journal','new':{'low':'0.03'}},"
-                + "{'measured':'2 * swing'},{'measured':'0.041 mm \u00b1 0.002 mm'}]}");
+                + "{'measured':'2 * swing'},{'measured':'0.041 mm \u00b1 0.002 mm'},"
+                + "{'measured':'0.041 mm +- 0.002 mm'}]}");
     assertEquals("", fits.at("/rows/0/measured").asText());
     assertEquals("", fits.at("/rows/0/sizes/0/measured").asText());
     assertEquals("bush - journal", fits.at("/rows/1/measured").asText());
     assertEquals("2 * swing", fits.at("/rows/2/measured").asText());
     assertEquals("", fits.at("/rows/3/measured").asText());
+    assertEquals("", fits.at("/rows/4/measured").asText());
     assertEquals("0.03", fits.at("/rows/1/new/low").asText());
   }
 

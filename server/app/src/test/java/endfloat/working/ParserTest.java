@@ -229,4 +229,13 @@ class ParserTest {
         definition("a = 1 mm +/- 2 um").spread().orElseThrow().half().getClass());
     assertEquals("μ", definition("µ = 0.1").name());
   }
+
+  /** As a sum of a negative value, {@code 90 mm +- 0.02 mm} would be 89.98 mm and look right. */
+  @Test
+  void plusAndMinusWithoutABlankAreTheUncertaintyAndNeverASum() {
+
+    assertTrue(definition("a = 90 mm +- 0.02 mm").spread().isPresent());
+    assertTrue(definition("a = 90 mm +− 0.02 mm").spread().isPresent());
+    assertTrue(definition("a = b + -c").spread().isEmpty());
+  }
 }
