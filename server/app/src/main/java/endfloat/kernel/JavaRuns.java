@@ -11,6 +11,7 @@ import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
 /** Runs the java clauses of records: approved ones only, each in a process of its own kind. */
@@ -153,9 +154,13 @@ public final class JavaRuns implements CellRunner, AutoCloseable {
     return new CellFailureException(List.of(LineProblem.error(new Span(1, 1, 2), message, wayOut)));
   }
 
-  /** Has a process ready, where one is wanted before it is needed. */
-  public void prepare() {
-    kernels.prepare();
+  /**
+   * Has a process ready, where one is wanted before it is needed.
+   *
+   * @return done when it is warm
+   */
+  public CompletableFuture<?> prepare() {
+    return kernels.prepare();
   }
 
   Kernels kernels() {

@@ -25,8 +25,14 @@ final class Kernels implements AutoCloseable {
   private final boolean keepsSpare;
   private final Deque<KernelProcess> resting = new ArrayDeque<>();
   private final Set<KernelProcess> all = new HashSet<>();
-  private CompletableFuture<KernelProcess> spare;
+  private Spare spare;
   private boolean closed;
+
+  /** One that is coming; whoever needs it before it is warm takes it as it is. */
+  private static final class Spare {
+    private volatile boolean wanted;
+    private CompletableFuture<KernelProcess> coming;
+  }
 
   /**
    * @param keepsSpare whether a next one is started before it is needed
@@ -36,18 +42,25 @@ final class Kernels implements AutoCloseable {
     this.keepsSpare = keepsSpare;
   }
 
-  /** Starts a spare in the background where there is none and nothing rests. */
-  synchronized void prepare() {
+  /**
+   * Starts a spare in the background where there is none and nothing rests.
+   *
+   * @return done when a kernel is warm
+   */
+  synchronized CompletableFuture<?> prepare() {
     if (keepsSpare && spare == null && resting.isEmpty() && !closed) {
       startSpare();
     }
+    return spare == null ? CompletableFuture.completedFuture(null) : spare.coming;
   }
 
   private void startSpare() {
-    spare = CompletableFuture.supplyAsync(this::started, BACKGROUND);
+    Spare next = new Spare();
+    next.coming = CompletableFuture.supplyAsync(() -> started(next), BACKGROUND);
+    spare = next;
   }
 
-  private KernelProcess started() {
+  private KernelProcess started(Spare next) {
     KernelProcess kernel = KernelProcess.start(limits);
     synchronized (this) {
       if (closed) {
@@ -58,7 +71,7 @@ final class Kernels implements AutoCloseable {
     }
     // a command has one run to make, which is sooner done than warmed up for
     if (keepsSpare) {
-      WarmUp.of(kernel);
+      WarmUp.of(kernel, () -> !next.wanted);
     }
     return kernel;
   }
@@ -78,7 +91,8 @@ final class Kernels implements AutoCloseable {
           if (spare == null) {
             startSpare();
           }
-          coming = spare;
+          spare.wanted = true;
+          coming = spare.coming;
           spare = null;
         }
       }

@@ -2,15 +2,19 @@ package endfloat.kernel;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 
 /** Has a new kernel do what a first clause needs, so that the first clause does not wait for it. */
 final class WarmUp {
-  private static final int RUNS = 24;
+  private static final int RUNS = 80;
   private static final int SECONDS = 30;
 
   private WarmUp() {}
 
-  static void of(KernelProcess kernel) {
+  /**
+   * @param goOn asked between runs; its no leaves the kernel as warm as it is
+   */
+  static void of(KernelProcess kernel, BooleanSupplier goOn) {
     Map<String, Object> reads =
         Map.of(
             "java",
@@ -31,7 +35,7 @@ final class WarmUp {
                 Map.of("java", "table", "form", "table", "unit", "1", "columns", List.of("x"))),
             "trials",
             List.of(List.of(0, 0, 2e-3)));
-    for (int i = 0; i < RUNS; i++) {
+    for (int i = 0; i < RUNS && goOn.getAsBoolean(); i++) {
       // another text each time: the compiler is what takes longest to get quick
       String source =
           "double sum = "

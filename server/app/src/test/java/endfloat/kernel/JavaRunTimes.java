@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import jdk.jshell.JShell;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,11 +33,11 @@ class JavaRunTimes {
     long memory = 0;
     for (int i = 0; i < first.length; i++) {
       try (JavaRuns runs = new JavaRuns(new Approvals(folder), KernelLimits.USUAL, true)) {
-        runs.prepare();
-        KernelProcess spare = runs.kernels().take();
-        memory = resident(spare.pid());
-        runs.kernels().giveBack(spare, true);
+        runs.prepare().join();
         first[i] = milliseconds(runs, 1, i);
+        KernelProcess used = runs.kernels().take();
+        memory = resident(used.pid());
+        runs.kernels().giveBack(used, true);
         for (int j = 0; j < RUNS && i == first.length - 1; j++) {
           next[j] = milliseconds(runs, j + 2, i);
         }
@@ -48,7 +49,28 @@ class JavaRunTimes {
     print("first result with a warmed spare", first);
     print("next result, other values", next);
     print("next result, source edited", edited);
+    double[] firstOfPeer = new double[5];
+    double[] nextOfPeer = new double[20];
+    remoteShell(firstOfPeer, nextOfPeer);
+    print("remote shell of the JDK, first result", firstOfPeer);
+    print("remote shell of the JDK, next result", nextOfPeer);
     System.out.printf(Locale.ROOT, "memory of a warmed kernel p50 %d MiB%n", memory / 1024);
+  }
+
+  /** The peer: a shell of the JDK in a process of its own, as it comes. */
+  private static void remoteShell(double[] first, double[] next) {
+    for (int i = 0; i < first.length; i++) {
+      long begun = System.nanoTime();
+      try (JShell shell = JShell.create()) {
+        assertEquals("2.0", shell.eval("1.0 * 2").get(0).value());
+        first[i] = (System.nanoTime() - begun) / 1e6;
+        for (int j = 0; j < next.length; j++) {
+          long again = System.nanoTime();
+          assertEquals("2.0", shell.eval("double x" + j + " = 1.0 * 2;").get(0).value());
+          next[j] = (System.nanoTime() - again) / 1e6;
+        }
+      }
+    }
   }
 
   private static double milliseconds(JavaRuns runs, double length, int edit) {
