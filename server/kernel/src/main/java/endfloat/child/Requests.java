@@ -37,6 +37,7 @@ final class Requests {
   private final SignedSocket socket;
   private final Outputs outputs;
   private final Execution execution;
+  private boolean aborts;
 
   Requests(SignedSocket socket, Outputs outputs, Execution execution) {
     this.socket = socket;
@@ -50,6 +51,10 @@ final class Requests {
       answer(request);
     } finally {
       outputs.status(request, PublishStatus.IDLE);
+    }
+    if (aborts) {
+      aborts = false;
+      abortWaiting();
     }
   }
 
@@ -79,7 +84,8 @@ final class Requests {
   }
 
   private void execute(Message<?> request, ExecuteRequest execute) {
-    int count = execute.isSilent() ? execution.count() : execution.countOn();
+    boolean counts = !execute.isSilent() && execute.shouldStoreHistory();
+    int count = counts ? execution.countOn() : execution.count();
     if (!execute.isSilent()) {
       outputs.input(request, execute.getCode(), count);
     }
@@ -97,7 +103,32 @@ final class Requests {
       Map<String, Object> problems = Map.of(PROBLEMS, GSON.toJson(e.problems()));
       socket.send(
           new Message<>(request, MessageType.EXECUTE_REPLY.error(), reply, List.of(), problems));
+      aborts = execute.shouldStopOnError();
     }
+  }
+
+  /** What was sent on the strength of a request that failed is not run; the rest is answered. */
+  private void abortWaiting() {
+    while (socket.hasMore()) {
+      try {
+        Message<?> waiting = socket.receive();
+        if (waiting.getContent() instanceof ExecuteRequest) {
+          aborted(waiting);
+        } else {
+          take(waiting);
+        }
+      } catch (Wire.RefusedMessageException e) {
+        Child.log(e.getMessage());
+      }
+    }
+  }
+
+  @SuppressWarnings("unchecked")
+  private void aborted(Message<?> request) {
+    outputs.status(request, PublishStatus.BUSY);
+    MessageType<?> type = MessageType.EXECUTE_REPLY;
+    reply(request, (MessageType<Object>) type, Map.of("status", "aborted"));
+    outputs.status(request, PublishStatus.IDLE);
   }
 
   private void complete(Message<?> request, CompleteRequest complete) {

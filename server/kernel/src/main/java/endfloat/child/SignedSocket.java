@@ -42,6 +42,11 @@ public final class SignedSocket implements AutoCloseable {
     return socket;
   }
 
+  /** Whether a message waits. */
+  boolean hasMore() {
+    return (socket.getEvents() & ZMQ.Poller.POLLIN) != 0;
+  }
+
   /**
    * The next message, whole.
    *

@@ -2,10 +2,15 @@ package endfloat.child;
 
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
+import com.google.gson.JsonDeserializationContext;
+import com.google.gson.JsonDeserializer;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
+import com.google.gson.JsonPrimitive;
+import com.google.gson.JsonSerializationContext;
+import com.google.gson.JsonSerializer;
 import io.github.spencerpark.jupyter.kernel.ExpressionValue;
 import io.github.spencerpark.jupyter.kernel.history.HistoryEntry;
 import io.github.spencerpark.jupyter.messages.HMACGenerator;
@@ -18,17 +23,18 @@ import io.github.spencerpark.jupyter.messages.adapters.ExpressionValueAdapter;
 import io.github.spencerpark.jupyter.messages.adapters.HeaderAdapter;
 import io.github.spencerpark.jupyter.messages.adapters.HistoryEntryAdapter;
 import io.github.spencerpark.jupyter.messages.adapters.HistoryRequestAdapter;
-import io.github.spencerpark.jupyter.messages.adapters.KernelTimestampAdapter;
 import io.github.spencerpark.jupyter.messages.adapters.MessageTypeAdapter;
 import io.github.spencerpark.jupyter.messages.adapters.ReplyTypeAdapter;
 import io.github.spencerpark.jupyter.messages.reply.ErrorReply;
 import io.github.spencerpark.jupyter.messages.request.HistoryRequest;
+import java.lang.reflect.Type;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Messages of the protocol as frames: identities, {@code <IDS|MSG>}, signature, header, parent
@@ -47,7 +53,7 @@ public final class Wire {
           .create();
   private static final Gson GSON =
       new GsonBuilder()
-          .registerTypeAdapter(KernelTimestamp.class, KernelTimestampAdapter.INSTANCE)
+          .registerTypeAdapter(KernelTimestamp.class, new Moments())
           .registerTypeAdapter(Header.class, HeaderAdapter.INSTANCE)
           .registerTypeAdapter(MessageType.class, MessageTypeAdapter.INSTANCE)
           .registerTypeAdapter(HistoryRequest.class, HistoryRequestAdapter.INSTANCE)
@@ -55,6 +61,28 @@ public final class Wire {
           .create();
 
   private Wire() {}
+
+  /**
+   * Moments in ISO 8601 as the protocol has them. The library writes its own to the minute and
+   * without a colon in the offset; one that came from elsewhere goes back as it came.
+   */
+  private static final class Moments
+      implements JsonSerializer<KernelTimestamp>, JsonDeserializer<KernelTimestamp> {
+    private static final Pattern OF_THE_LIBRARY =
+        Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d[+-]\\d{4}");
+
+    @Override
+    public JsonElement serialize(KernelTimestamp moment, Type type, JsonSerializationContext by) {
+      String text = moment.getDateString();
+      return new JsonPrimitive(
+          OF_THE_LIBRARY.matcher(text).matches() ? moment.getDate().toInstant().toString() : text);
+    }
+
+    @Override
+    public KernelTimestamp deserialize(JsonElement text, Type type, JsonDeserializationContext by) {
+      return new KernelTimestamp(text.getAsString());
+    }
+  }
 
   /** A message that is not taken in: badly framed, wrongly signed, or not JSON. */
   public static final class RefusedMessageException extends Exception {
@@ -69,7 +97,7 @@ public final class Wire {
     byte[] header = json(message.getHeader());
     byte[] parent = message.hasParentHeader() ? json(message.getParentHeader()) : EMPTY;
     byte[] metadata = message.hasMetadata() ? json(message.getMetadata()) : EMPTY;
-    byte[] content = json(message.getContent());
+    byte[] content = content(message);
     List<byte[]> frames = new ArrayList<>(message.getIdentities());
     frames.add(DELIMITER);
     frames.add(
@@ -147,6 +175,17 @@ public final class Wire {
 
   static String text(byte[] frame) {
     return new String(frame, StandardCharsets.UTF_8);
+  }
+
+  /** Every reply has a status; some of the library's have none. */
+  private static byte[] content(Message<?> message) {
+    JsonElement content = GSON.toJsonTree(message.getContent());
+    if (content.isJsonObject()
+        && message.getHeader().getType().getName().endsWith("_reply")
+        && !content.getAsJsonObject().has("status")) {
+      content.getAsJsonObject().addProperty("status", "ok");
+    }
+    return json(content);
   }
 
   private static byte[] json(Object value) {
