@@ -1,11 +1,11 @@
 package endfloat.kernel;
 
 import endfloat.child.Child;
+import endfloat.child.Connection;
 import endfloat.child.ConnectionFile;
 import endfloat.child.SignedSocket;
 import endfloat.child.Wire;
 import io.github.spencerpark.jupyter.kernel.KernelConnectionProperties;
-import io.github.spencerpark.jupyter.messages.HMACGenerator;
 import io.github.spencerpark.jupyter.messages.Header;
 import io.github.spencerpark.jupyter.messages.Message;
 import io.github.spencerpark.jupyter.messages.MessageType;
@@ -16,7 +16,6 @@ import io.github.spencerpark.jupyter.messages.request.KernelInfoRequest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.GeneralSecurityException;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -33,14 +32,13 @@ final class KernelProcess implements AutoCloseable {
   private static final int BEAT_MILLISECONDS = 1000;
 
   private final Process process;
-  private final KernelConnectionProperties connection;
+  private final Connection connection;
   private final ZContext context = new ZContext();
   private final SignedSocket shell;
   private final SignedSocket control;
   private final SignedSocket published;
 
-  private KernelProcess(KernelLimits limits, Path file, KernelConnectionProperties connection)
-      throws IOException, GeneralSecurityException {
+  private KernelProcess(KernelLimits limits, Path file, Connection connection) throws IOException {
     this.connection = connection;
     this.process =
         new ProcessBuilder(
@@ -62,10 +60,10 @@ final class KernelProcess implements AutoCloseable {
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();
-    HMACGenerator signer = connection.createHMACGenerator();
-    this.shell = connected(SocketType.DEALER, signer, connection.getShellPort());
-    this.control = connected(SocketType.DEALER, signer, connection.getControlPort());
-    this.published = connected(SocketType.SUB, signer, connection.getIopubPort());
+    KernelConnectionProperties ends = connection.ends();
+    this.shell = connection.connected(context, SocketType.DEALER, ends.getShellPort());
+    this.control = connection.connected(context, SocketType.DEALER, ends.getControlPort());
+    this.published = connection.connected(context, SocketType.SUB, ends.getIopubPort());
     published.subscribe();
   }
 
@@ -92,7 +90,7 @@ final class KernelProcess implements AutoCloseable {
     try {
       folder = Files.createTempDirectory("endfloat-kernel");
       Path file = folder.resolve("connection.json");
-      KernelConnectionProperties connection = ConnectionFile.fresh();
+      Connection connection = ConnectionFile.fresh();
       ConnectionFile.write(connection, file);
       KernelProcess kernel = new KernelProcess(limits, file, connection);
       try {
@@ -102,7 +100,7 @@ final class KernelProcess implements AutoCloseable {
         throw e;
       }
       return kernel;
-    } catch (IOException | GeneralSecurityException e) {
+    } catch (IOException e) {
       throw new KernelException("The process that runs Java cannot be started.", e);
     } finally {
       delete(folder);
@@ -118,12 +116,6 @@ final class KernelProcess implements AutoCloseable {
     } catch (IOException e) {
       // It is readable by its owner only, and its key dies with the process.
     }
-  }
-
-  private SignedSocket connected(SocketType type, HMACGenerator signer, int port) {
-    SignedSocket socket = new SignedSocket(context, type, signer);
-    socket.connect(ConnectionFile.address(connection, port));
-    return socket;
   }
 
   /** A subscription takes its time to arrive, so it is asked until something is heard of it. */
@@ -164,7 +156,7 @@ final class KernelProcess implements AutoCloseable {
     try {
       beat.setLinger(0);
       beat.setReceiveTimeOut(BEAT_MILLISECONDS);
-      beat.connect(ConnectionFile.address(connection, connection.getHbPort()));
+      connection.connect(beat, connection.ends().getHbPort());
       beat.send("beat");
       return beat.recv() != null;
     } finally {

@@ -1,14 +1,12 @@
 package endfloat.child;
 
 import io.github.spencerpark.jupyter.kernel.KernelConnectionProperties;
-import io.github.spencerpark.jupyter.messages.HMACGenerator;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.GeneralSecurityException;
 import org.zeromq.SocketType;
 import org.zeromq.ZContext;
 
@@ -33,43 +31,29 @@ public final class Child {
         dieWith(Long.parseLong(arguments[1]));
       }
       serve(ConnectionFile.read(Path.of(arguments[0])));
-    } catch (IOException | GeneralSecurityException | RuntimeException e) {
+    } catch (IOException | RuntimeException e) {
       LOG.println("the kernel cannot start: " + e.getMessage());
       System.exit(2);
     }
   }
 
   /** Binds all five sockets and starts their threads; they keep the process alive. */
-  private static void serve(KernelConnectionProperties connection) throws GeneralSecurityException {
-    HMACGenerator signer = connection.createHMACGenerator();
+  private static void serve(Connection connection) {
+    KernelConnectionProperties ends = connection.ends();
     ZContext context = new ZContext();
-    SignedSocket published =
-        bound(context, SocketType.PUB, signer, connection, connection.getIopubPort());
-    SignedSocket shell =
-        bound(context, SocketType.ROUTER, signer, connection, connection.getShellPort());
-    SignedSocket control =
-        bound(context, SocketType.ROUTER, signer, connection, connection.getControlPort());
+    SignedSocket published = connection.bound(context, SocketType.PUB, ends.getIopubPort());
+    SignedSocket shell = connection.bound(context, SocketType.ROUTER, ends.getShellPort());
+    SignedSocket control = connection.bound(context, SocketType.ROUTER, ends.getControlPort());
     // Bound because the protocol has it; nothing is ever asked over it.
-    bound(context, SocketType.ROUTER, signer, connection, connection.getStdinPort());
+    connection.bound(context, SocketType.ROUTER, ends.getStdinPort());
     Outputs outputs = new Outputs(published);
     CapturedStreams streams = new CapturedStreams(outputs);
     streams.install();
     Execution execution = new Execution(outputs, streams);
-    Heartbeat.start(context, ConnectionFile.address(connection, connection.getHbPort()));
+    Heartbeat.start(context, connection);
     new RequestLoop("control", context, control, new Requests(control, outputs, execution)::take)
         .start();
     new RequestLoop("shell", context, shell, new Requests(shell, outputs, execution)::take).start();
-  }
-
-  private static SignedSocket bound(
-      ZContext context,
-      SocketType type,
-      HMACGenerator signer,
-      KernelConnectionProperties connection,
-      int port) {
-    SignedSocket socket = new SignedSocket(context, type, signer);
-    socket.bind(ConnectionFile.address(connection, port));
-    return socket;
   }
 
   private static void dieWith(long parent) {

@@ -1,5 +1,7 @@
 package endfloat.child;
 
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import io.github.spencerpark.jupyter.kernel.KernelConnectionProperties;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -15,17 +17,20 @@ import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 
 /** Ports and key of one kernel, in the protocol's connection file: only its owner may read it. */
 public final class ConnectionFile {
   private static final String ADDRESS = "127.0.0.1";
   private static final InetAddress LOOPBACK = InetAddress.getLoopbackAddress();
   private static final int KEY_BYTES = 32;
+  private static final String PUBLIC = "endfloat_sealing_public";
+  private static final String SECRET = "endfloat_sealing_secret";
 
   private ConnectionFile() {}
 
-  /** Free ports of this machine, and a new key. */
-  public static KernelConnectionProperties fresh() throws IOException {
+  /** Free ports of this machine, and new keys. */
+  public static Connection fresh() throws IOException {
     List<ServerSocket> held = new ArrayList<>();
     try {
       for (int i = 0; i < 5; i++) {
@@ -34,16 +39,18 @@ public final class ConnectionFile {
       byte[] key = new byte[KEY_BYTES];
       new SecureRandom().nextBytes(key);
       int[] ports = held.stream().mapToInt(ServerSocket::getLocalPort).toArray();
-      return new KernelConnectionProperties(
-          ADDRESS,
-          ports[0],
-          ports[1],
-          ports[2],
-          ports[3],
-          ports[4],
-          "tcp",
-          "hmac-sha256",
-          HexFormat.of().formatHex(key));
+      KernelConnectionProperties ends =
+          new KernelConnectionProperties(
+              ADDRESS,
+              ports[0],
+              ports[1],
+              ports[2],
+              ports[3],
+              ports[4],
+              "tcp",
+              "hmac-sha256",
+              HexFormat.of().formatHex(key));
+      return new Connection(ends, Optional.of(Sealing.fresh()));
     } finally {
       for (ServerSocket socket : held) {
         socket.close();
@@ -52,7 +59,7 @@ public final class ConnectionFile {
   }
 
   /** Writes a file that did not exist before, readable by its owner only. */
-  public static void write(KernelConnectionProperties connection, Path file) throws IOException {
+  public static void write(Connection connection, Path file) throws IOException {
     boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
     FileAttribute<?>[] owner =
         posix
@@ -65,11 +72,16 @@ public final class ConnectionFile {
     } catch (FileAlreadyExistsException e) {
       throw new IOException(file + " is there already", e);
     }
+    JsonObject text = JsonParser.parseString(connection.ends().toJsonString()).getAsJsonObject();
+    connection
+        .sealing()
+        .ifPresent(
+            keys -> {
+              text.addProperty(PUBLIC, keys.publicKey());
+              text.addProperty(SECRET, keys.secretKey());
+            });
     Files.writeString(
-        file,
-        connection.toJsonString(),
-        StandardCharsets.UTF_8,
-        StandardOpenOption.TRUNCATE_EXISTING);
+        file, text.toString(), StandardCharsets.UTF_8, StandardOpenOption.TRUNCATE_EXISTING);
   }
 
   /**
@@ -77,10 +89,17 @@ public final class ConnectionFile {
    *
    * @throws IOException if it cannot be read or is no connection file
    */
-  public static KernelConnectionProperties read(Path file) throws IOException {
+  public static Connection read(Path file) throws IOException {
     KernelConnectionProperties connection;
+    Optional<Sealing> sealing = Optional.empty();
     try {
-      connection = KernelConnectionProperties.parse(Files.readString(file, StandardCharsets.UTF_8));
+      String text = Files.readString(file, StandardCharsets.UTF_8);
+      connection = KernelConnectionProperties.parse(text);
+      JsonObject all = JsonParser.parseString(text).getAsJsonObject();
+      if (all.has(PUBLIC)) {
+        sealing =
+            Optional.of(new Sealing(all.get(PUBLIC).getAsString(), all.get(SECRET).getAsString()));
+      }
     } catch (RuntimeException e) {
       throw new IOException(file + " is no connection file", e);
     }
@@ -90,11 +109,6 @@ public final class ConnectionFile {
     if (!ADDRESS.equals(connection.getIp()) || !"tcp".equals(connection.getTransport())) {
       throw new IOException(file + " leads outside this machine; only " + ADDRESS + " is served");
     }
-    return connection;
-  }
-
-  /** An endpoint of the connection. */
-  public static String address(KernelConnectionProperties connection, int port) {
-    return connection.getTransport() + "://" + connection.getIp() + ":" + port;
+    return new Connection(connection, sealing);
   }
 }

@@ -9,10 +9,10 @@ import org.zeromq.ZMQException;
 final class Heartbeat {
   private Heartbeat() {}
 
-  static Thread start(ZContext context, String address) {
+  static Thread start(ZContext context, Connection connection) {
     ZMQ.Socket socket = context.createSocket(SocketType.REP);
     socket.setLinger(0);
-    socket.bind(address);
+    connection.bind(socket, connection.ends().getHbPort());
     Thread thread =
         new Thread(
             () -> {

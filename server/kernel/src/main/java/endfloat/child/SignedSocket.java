@@ -18,19 +18,11 @@ public final class SignedSocket implements AutoCloseable {
   private final ZMQ.Socket socket;
   private final HMACGenerator signer;
 
-  public SignedSocket(ZContext context, SocketType type, HMACGenerator signer) {
+  SignedSocket(ZContext context, SocketType type, HMACGenerator signer) {
     this.socket = context.createSocket(type);
     this.signer = signer;
     socket.setLinger(0);
     socket.setReconnectIVL(RECONNECT_MILLISECONDS);
-  }
-
-  public void bind(String address) {
-    socket.bind(address);
-  }
-
-  public void connect(String address) {
-    socket.connect(address);
   }
 
   public void subscribe() {

@@ -37,6 +37,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -45,6 +46,7 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
+import org.zeromq.SocketType;
 
 /**
  * The kernel held to its protocol, message by message, by sockets of any client.
@@ -71,7 +73,7 @@ class ProtocolTest {
   void onlyItsOwnerMayReadTheConnectionFile() throws Exception {
     assertEquals(
         "rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(child.file)));
-    assertEquals(64, ConnectionFile.read(child.file).getKey().length());
+    assertEquals(64, ConnectionFile.read(child.file).ends().getKey().length());
     assertThrows(IOException.class, () -> ConnectionFile.write(child.connection, child.file));
   }
 
@@ -79,7 +81,7 @@ class ProtocolTest {
   void aKernelWithoutAKeyOrOpenToTheNetworkIsNotStarted() throws Exception {
     String good = Files.readString(child.file);
     Path bad = folder.resolve("bad.json");
-    Files.writeString(bad, good.replace(child.connection.getKey(), ""));
+    Files.writeString(bad, good.replace(child.connection.ends().getKey(), ""));
     assertThrows(IOException.class, () -> ConnectionFile.read(bad));
     Files.writeString(bad, good.replace("127.0.0.1", "0.0.0.0"));
     assertThrows(IOException.class, () -> ConnectionFile.read(bad));
@@ -162,6 +164,31 @@ class ProtocolTest {
     }
     assertEquals(
         "null", result("String.valueOf(System.getProperty(\"reached\"))").replace("\"", ""));
+  }
+
+  @Test
+  void whoDoesNotHoldTheKeysHearsNothingOfWhatIsPublished() throws Exception {
+    SignedSocket stranger =
+        new Connection(child.connection.ends(), Optional.empty())
+            .connected(child.context, SocketType.SUB, child.connection.ends().getIopubPort());
+    stranger.subscribe();
+    SignedSocket guesser =
+        new Connection(child.connection.ends(), Optional.of(Sealing.fresh()))
+            .connected(child.context, SocketType.SUB, child.connection.ends().getIopubPort());
+    guesser.subscribe();
+    try (SignedSocket late =
+        child.connection.connected(
+            child.context, SocketType.SUB, child.connection.ends().getIopubPort())) {
+      late.subscribe();
+      // Who holds the keys and came last hears it, so the others would have.
+      do {
+        assertEquals("42", result("42"));
+      } while (!late.hasMore());
+    }
+    assertFalse(stranger.hasMore());
+    assertFalse(guesser.hasMore());
+    stranger.close();
+    guesser.close();
   }
 
   @Test

@@ -23,7 +23,7 @@ final class RunningChild implements AutoCloseable {
   private static final long PATIENCE_MILLISECONDS = 60_000;
 
   final Path file;
-  final KernelConnectionProperties connection;
+  final Connection connection;
   final Process process;
   final ZContext context = new ZContext();
   final SignedSocket shell;
@@ -31,8 +31,13 @@ final class RunningChild implements AutoCloseable {
   final SignedSocket published;
   final ZMQ.Socket heartbeat;
 
+  /** One like that of a server, sealed. */
   RunningChild(Path folder) throws Exception {
-    connection = ConnectionFile.fresh();
+    this(folder, ConnectionFile.fresh());
+  }
+
+  RunningChild(Path folder, Connection connection) throws Exception {
+    this.connection = connection;
     file = Files.createTempDirectory(folder, "kernel").resolve("connection.json");
     ConnectionFile.write(connection, file);
     process =
@@ -47,19 +52,14 @@ final class RunningChild implements AutoCloseable {
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();
-    shell = connected(SocketType.DEALER, connection.getShellPort());
-    control = connected(SocketType.DEALER, connection.getControlPort());
-    published = connected(SocketType.SUB, connection.getIopubPort());
+    KernelConnectionProperties ends = connection.ends();
+    shell = connection.connected(context, SocketType.DEALER, ends.getShellPort());
+    control = connection.connected(context, SocketType.DEALER, ends.getControlPort());
+    published = connection.connected(context, SocketType.SUB, ends.getIopubPort());
     published.subscribe();
     heartbeat = context.createSocket(SocketType.REQ);
-    heartbeat.connect(ConnectionFile.address(connection, connection.getHbPort()));
+    connection.connect(heartbeat, ends.getHbPort());
     untilItPublishes();
-  }
-
-  private SignedSocket connected(SocketType type, int port) throws Exception {
-    SignedSocket socket = new SignedSocket(context, type, connection.createHMACGenerator());
-    socket.connect(ConnectionFile.address(connection, port));
-    return socket;
   }
 
   /** A subscription takes its time, so it is asked until something is heard. */

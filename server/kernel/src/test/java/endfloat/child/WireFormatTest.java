@@ -14,6 +14,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import javax.crypto.Mac;
@@ -39,7 +40,12 @@ class WireFormatTest {
 
   @BeforeAll
   static void starts() throws Exception {
-    child = new RunningChild(folder);
+    child = new RunningChild(folder, unsealed());
+  }
+
+  /** As another client would start it. */
+  private static Connection unsealed() throws Exception {
+    return new Connection(ConnectionFile.fresh().ends(), Optional.empty());
   }
 
   @AfterAll
@@ -57,7 +63,9 @@ class WireFormatTest {
 
   private static String signed(String... parts) throws Exception {
     Mac mac = Mac.getInstance("HmacSHA256");
-    mac.init(new SecretKeySpec(child.connection.getKey().getBytes(StandardCharsets.US_ASCII), "x"));
+    mac.init(
+        new SecretKeySpec(
+            child.connection.ends().getKey().getBytes(StandardCharsets.US_ASCII), "x"));
     for (String part : parts) {
       mac.update(part.getBytes(StandardCharsets.UTF_8));
     }
@@ -200,7 +208,8 @@ class WireFormatTest {
   void afterAFailureWhatWaitsIsAbortedAndWhatComesLaterIsRun() throws Exception {
     ZMQ.Socket shell = child.shell.socket();
     String fails =
-        send(shell, "execute_request", code("Thread.sleep(300); throw new Exception(\\\"no\\\");"));
+        send(
+            shell, "execute_request", code("Thread.sleep(1000); throw new Exception(\\\"no\\\");"));
     String waits = send(shell, "execute_request", code("int reached = 1;"));
     String asks = send(shell, "is_complete_request", "{\"code\":\"1 + 1\"}");
     JsonObject failed = next(shell, fails).content;
@@ -246,7 +255,7 @@ class WireFormatTest {
 
   @Test
   void aRestartIsSaidInItsReply() throws Exception {
-    try (RunningChild other = new RunningChild(folder)) {
+    try (RunningChild other = new RunningChild(folder, unsealed())) {
       RunningChild mine = child;
       child = other;
       try {
