@@ -1,5 +1,6 @@
 package endfloat.cli;
 
+import endfloat.child.ConnectionFile;
 import endfloat.kernel.KernelLimits;
 import endfloat.kernel.KernelServed;
 import java.io.IOException;
@@ -34,7 +35,9 @@ final class KernelCommand implements Callable<Integer> {
     if (!Files.isReadable(file)) {
       throw new BadInputException("There is no file " + file + ".", "Check the name.");
     }
+    ServeOptions.limits(KernelLimits.USUAL.seconds(), megabytes);
     try {
+      ConnectionFile.read(file);
       return KernelServed.until(file, megabytes) == 0 ? Exit.DONE : Exit.BAD_INPUT;
     } catch (IOException e) {
       throw new BadInputException(

@@ -5,7 +5,6 @@ import endfloat.http.MachineState;
 import endfloat.http.Server;
 import endfloat.http.ShelfClaim;
 import endfloat.kernel.JavaOnDemand;
-import endfloat.kernel.KernelLimits;
 import endfloat.record.Shelf;
 import java.net.BindException;
 import java.nio.file.Path;
@@ -46,7 +45,7 @@ final class Serve implements Callable<Integer> {
     if (!notebooks.isEmpty()) {
       shelf.seedFrom(Path.of(notebooks));
     }
-    JavaOnDemand java = new JavaOnDemand(MachineState.ofUser().folder(), limits(options), true);
+    JavaOnDemand java = new JavaOnDemand(MachineState.ofUser().folder(), options.limits(), true);
     ProgramRunner.set(java);
     Server server = start(shelf, token, options);
     claim.get().servedAt(server.port());
@@ -66,19 +65,6 @@ final class Serve implements Callable<Integer> {
     show(options, server.link());
     waitForEver();
     return Exit.DONE;
-  }
-
-  private static KernelLimits limits(ServeOptions options) {
-    if (options.javaSeconds < 1 || options.javaMegabytes < 64) {
-      throw new BadInputException(
-          "A java clause cannot do with "
-              + options.javaSeconds
-              + " s and "
-              + options.javaMegabytes
-              + " MB.",
-          "Give at least 1 s and 64 MB.");
-    }
-    return new KernelLimits(options.javaSeconds, options.javaMegabytes);
   }
 
   private static Server start(Shelf shelf, String token, ServeOptions options) {

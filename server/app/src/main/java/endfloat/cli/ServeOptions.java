@@ -47,6 +47,22 @@ final class ServeOptions {
   @Option(names = "--no-browser", description = "Only print the link.")
   boolean noBrowser;
 
+  KernelLimits limits() {
+    return limits(javaSeconds, javaMegabytes);
+  }
+
+  /**
+   * @throws BadInputException if nothing can run in so little
+   */
+  static KernelLimits limits(int seconds, int megabytes) {
+    if (seconds < 1 || megabytes < 64) {
+      throw new BadInputException(
+          "Java cannot do with " + seconds + " s and " + megabytes + " MB.",
+          "Give at least 1 s and 64 MB.");
+    }
+    return new KernelLimits(seconds, megabytes);
+  }
+
   Path shelf() {
     return shelf != null ? shelf : Path.of(System.getProperty("user.home"), "Endfloat");
   }

@@ -120,6 +120,10 @@ public final class JavaRuns implements CellRunner, AutoCloseable {
           failure(
               "The run took longer than the " + limits.seconds() + " s that it may take.",
               "Take less work, or start Endfloat with a longer --java-time.");
+      case HUNG ->
+          failure(
+              "The process of the run no longer answered, and was ended.",
+              "Nothing of the record is lost. Run it again.");
       default -> died(kernel.exit());
     };
   }

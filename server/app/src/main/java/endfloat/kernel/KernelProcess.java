@@ -1,6 +1,5 @@
 package endfloat.kernel;
 
-import endfloat.child.Child;
 import endfloat.child.Connection;
 import endfloat.child.ConnectionFile;
 import endfloat.child.SignedSocket;
@@ -29,33 +28,27 @@ final class KernelProcess implements AutoCloseable {
   private static final long READY_NANOS = TimeUnit.SECONDS.toNanos(60);
   private static final int LOOK_MILLISECONDS = 25;
   private static final long OBEYS_NANOS = TimeUnit.MILLISECONDS.toNanos(400);
-  private static final int BEAT_MILLISECONDS = 1000;
+
+  /**
+   * Looks without a word of it: after so many its heartbeat is asked for, after so many it is given
+   * up.
+   */
+  private static final int LOOKS_TO_BEAT = 40;
+
+  private static final int LOOKS_TO_HANG = 240;
+  private static final byte[] BEAT = {'b', 'e', 'a', 't'};
 
   private final Process process;
-  private final Connection connection;
   private final ZContext context = new ZContext();
   private final SignedSocket shell;
   private final SignedSocket control;
   private final SignedSocket published;
+  private final ZMQ.Socket heartbeat = context.createSocket(SocketType.REQ);
+  private boolean beatAwaited;
 
   private KernelProcess(KernelLimits limits, Path file, Connection connection) throws IOException {
-    this.connection = connection;
     this.process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx" + limits.megabytes() + "m",
-                "-Xshare:auto",
-                "-XX:+UseSerialGC",
-                "-XX:+ExitOnOutOfMemoryError",
-                "-XX:-UsePerfData",
-                "-Djava.awt.headless=true",
-                "-Dslf4j.internal.verbosity=ERROR",
-                "-Dfile.encoding=UTF-8",
-                "-cp",
-                ChildClassPath.text(),
-                Child.class.getName(),
-                file.toString(),
-                Long.toString(ProcessHandle.current().pid()))
+        ChildCommand.of(limits.megabytes(), file)
             .redirectInput(ProcessBuilder.Redirect.PIPE)
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
@@ -65,6 +58,8 @@ final class KernelProcess implements AutoCloseable {
     this.control = connection.connected(context, SocketType.DEALER, ends.getControlPort());
     this.published = connection.connected(context, SocketType.SUB, ends.getIopubPort());
     published.subscribe();
+    heartbeat.setLinger(0);
+    connection.connect(heartbeat, ends.getHbPort());
   }
 
   /**
@@ -147,30 +142,15 @@ final class KernelProcess implements AutoCloseable {
     return process.pid();
   }
 
-  /** Whether it answers at once. */
-  boolean beats() {
-    if (!process.isAlive()) {
-      return false;
-    }
-    ZMQ.Socket beat = context.createSocket(SocketType.REQ);
-    try {
-      beat.setLinger(0);
-      beat.setReceiveTimeOut(BEAT_MILLISECONDS);
-      connection.connect(beat, connection.ends().getHbPort());
-      beat.send("beat");
-      return beat.recv() != null;
-    } finally {
-      context.destroySocket(beat);
-    }
-  }
-
   /** How an execution ended. */
   enum End {
     REPLIED,
     /** It was told to stop, and did or was ended. */
     STOPPED,
     TOO_LONG,
-    DIED
+    DIED,
+    /** It lived and no longer answered. */
+    HUNG
   }
 
   /**
@@ -194,13 +174,18 @@ final class KernelProcess implements AutoCloseable {
     shell.send(request);
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
     Hearing hearing = new Hearing(request, heard);
+    Pulse pulse = new Pulse();
     while (!hearing.isOver()) {
-      hearing.once(LOOK_MILLISECONDS);
+      boolean silent = !hearing.once(LOOK_MILLISECONDS);
       if (hearing.isOver()) {
         break;
       }
       if (!process.isAlive()) {
         return End.DIED;
+      }
+      if (pulse.isLost(silent)) {
+        process.destroyForcibly();
+        return End.HUNG;
       }
       boolean late = System.nanoTime() > end;
       if (late || !goOn.getAsBoolean()) {
@@ -260,6 +245,24 @@ final class KernelProcess implements AutoCloseable {
     context.close();
   }
 
+  /**
+   * Whether the process is well, by its heartbeat. Counted in looks, not in time: a machine that
+   * was asleep has not lost a process.
+   */
+  private final class Pulse {
+    private int looks;
+
+    boolean isLost(boolean silent) {
+      boolean beats = beatAwaited && heartbeat.recv(ZMQ.DONTWAIT) != null;
+      beatAwaited &= !beats;
+      looks = silent && !beats ? looks + 1 : 0;
+      if (looks == LOOKS_TO_BEAT && !beatAwaited) {
+        beatAwaited = heartbeat.send(BEAT, ZMQ.DONTWAIT);
+      }
+      return looks >= LOOKS_TO_HANG;
+    }
+  }
+
   /** Listens for what belongs to one request, until its reply and its idle are there. */
   private final class Hearing {
     private final String id;
@@ -276,12 +279,13 @@ final class KernelProcess implements AutoCloseable {
       return replied && idle;
     }
 
-    void once(int milliseconds) {
+    /** Whether anything was heard. */
+    boolean once(int milliseconds) {
       try (ZMQ.Poller poller = context.createPoller(2)) {
         poller.register(published.socket(), ZMQ.Poller.POLLIN);
         poller.register(shell.socket(), ZMQ.Poller.POLLIN);
         if (poller.poll(milliseconds) <= 0) {
-          return;
+          return false;
         }
         if (poller.pollin(0)) {
           take(published);
@@ -289,6 +293,7 @@ final class KernelProcess implements AutoCloseable {
         if (poller.pollin(1)) {
           take(shell);
         }
+        return true;
       }
     }
 

@@ -1,6 +1,5 @@
 package endfloat.kernel;
 
-import endfloat.child.Child;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -14,21 +13,7 @@ public final class KernelServed {
    * @return its exit code
    */
   public static int until(Path connectionFile, int megabytes) throws IOException {
-    Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx" + megabytes + "m",
-                "-XX:+UseSerialGC",
-                "-Dslf4j.internal.verbosity=ERROR",
-                "-Djava.awt.headless=true",
-                "-Dfile.encoding=UTF-8",
-                "-cp",
-                ChildClassPath.text(),
-                Child.class.getName(),
-                connectionFile.toAbsolutePath().toString(),
-                Long.toString(ProcessHandle.current().pid()))
-            .inheritIO()
-            .start();
+    Process process = ChildCommand.of(megabytes, connectionFile).inheritIO().start();
     try {
       return process.waitFor();
     } catch (InterruptedException e) {

@@ -176,6 +176,23 @@ class JavaRunsTest {
   }
 
   @Test
+  void aKernelThatLivesAndDoesNotAnswerIsEnded() {
+    assertTrue(
+        problem(
+                "new ProcessBuilder(\"kill\", \"-STOP\", String.valueOf(ProcessHandle.current().pid()))"
+                    + ".start().waitFor(); out = length;")
+            .contains("no longer answered"));
+    assertEquals(0.2, ran("out [mm]", "out = length;", "").figure("out").orElseThrow().si(), 1e-15);
+  }
+
+  @Test
+  void aKernelThatWorksForLongIsLeftToIt() {
+    String source =
+        "long end = System.nanoTime() + 8_000_000_000L; while (System.nanoTime() < end) { } out = length;";
+    assertEquals(0.2, ran("out [mm]", source, "").figure("out").orElseThrow().si(), 1e-15);
+  }
+
+  @Test
   void aTightLoopIsStoppedThoughItListensToNothing() throws Exception {
     String source = "progress(0.25); while (true) { }";
     runs.approvals().approve(source);

@@ -248,6 +248,18 @@ class ProtocolTest {
   }
 
   @Test
+  void endsWithWhoeverStartedIt() throws Exception {
+    Process parent = new ProcessBuilder("sleep", "600").start();
+    try (RunningChild orphan = new RunningChild(folder, ConnectionFile.fresh(), parent.pid())) {
+      assertTrue(orphan.process.isAlive());
+      parent.destroyForcibly();
+      assertTrue(orphan.process.waitFor(30, TimeUnit.SECONDS));
+    } finally {
+      parent.destroyForcibly();
+    }
+  }
+
+  @Test
   @Order(Integer.MAX_VALUE)
   void shutsDownAfterItsReply() throws Exception {
     Message<?> asked =

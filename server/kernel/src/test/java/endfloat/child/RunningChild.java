@@ -37,6 +37,10 @@ final class RunningChild implements AutoCloseable {
   }
 
   RunningChild(Path folder, Connection connection) throws Exception {
+    this(folder, connection, ProcessHandle.current().pid());
+  }
+
+  RunningChild(Path folder, Connection connection, long parent) throws Exception {
     this.connection = connection;
     file = Files.createTempDirectory(folder, "kernel").resolve("connection.json");
     ConnectionFile.write(connection, file);
@@ -48,7 +52,7 @@ final class RunningChild implements AutoCloseable {
                 System.getProperty("java.class.path"),
                 Child.class.getName(),
                 file.toString(),
-                Long.toString(ProcessHandle.current().pid()))
+                Long.toString(parent))
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();
