@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import endfloat.definition.RefusedException;
+import endfloat.units.Uncertain;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -69,5 +72,58 @@ class MaterialTest {
         refusal.getMessage());
     assertThrows(RefusedException.class, () -> Material.material("unobtainium"));
     assertThrows(RefusedException.class, () -> Material.material(""));
+  }
+
+  /** The alloys that a generic name stands for on file. */
+  private static final Map<String, List<String>> HELD =
+      Map.of(
+          "aluminium", List.of("1100", "2024", "6061", "7075", "356.0", "2618"),
+          "magnesium", List.of("AZ31B", "AZ91D", "RZ5"),
+          "brass", List.of("C26000", "C36000"),
+          "phosphor bronze", List.of("C51000", "C52400"),
+          "cast iron", List.of("G1800", "G3000", "G4000"),
+          "stainless steel 18-8", List.of("stainless 304"),
+          "titanium", List.of("titanium grade 1", "6Al-4V"),
+          "carbon steel", List.of("1020", "1040"));
+
+  /**
+   * A generic name that is sure of a value which its own alloys do not have says something false.
+   */
+  @Test
+  void theSpreadOfAGenericNameHoldsTheAlloysOfThatName() {
+    HELD.forEach(
+        (generic, alloys) -> {
+          var whole = Material.material(generic);
+          for (String alloy : alloys) {
+            var one = Material.material(alloy);
+            holds(generic + ", expansion of " + alloy, whole.expansion(), one.expansion());
+            holds(generic + ", modulus of " + alloy, whole.modulus(), one.modulus());
+            holds(generic + ", Poisson's ratio of " + alloy, whole.poisson(), one.poisson());
+            holds(generic + ", density of " + alloy, whole.density(), one.density());
+          }
+        });
+  }
+
+  private static void holds(String what, Uncertain whole, Uncertain one) {
+    if (!one.isAbsent()) {
+      double half = Math.sqrt(3) * whole.standardUncertainty();
+      assertTrue(
+          Math.abs(one.value() - whole.value()) <= half * (1 + 1e-9),
+          what + ": " + one.value() + " for " + whole.value() + " +/- " + half);
+    }
+  }
+
+  /**
+   * Table B.6: austenitic 304 expands by 17.2, martensitic 440A by 10.2 parts per million, both
+   * stainless steels; a bronze is one of several. EN and BS 2870 (from memory): PB104 has 8 % of
+   * tin and is no C52400, which has 10 %.
+   */
+  @Test
+  void aNameOfAlloysThatAreNotAlikeIsRefused() {
+    for (String name : List.of("stainless", "stainless steel", "bronze", "PB104")) {
+      assertThrows(RefusedException.class, () -> Material.material(name), name);
+    }
+    var refusal = assertThrows(RefusedException.class, () -> Material.material("stainless"));
+    assertTrue(refusal.getMessage().contains("stainless 3"), refusal.getMessage());
   }
 }
