@@ -23,7 +23,8 @@ public final class BevelShims {
    * @param shiftWheel of the wheel along its axis
    * @param shimPinion change of the pinion's shim; positive is thicker
    * @param shimWheel change of the wheel's shim; positive is thicker
-   * @param backlash expected after the change
+   * @param backlash expected with the shims so changed: the target, as uncertain as the reading and
+   *     the angles leave it
    */
   public record Shims(
       @In("mm") double shiftPinion,
@@ -63,7 +64,8 @@ public final class BevelShims {
         "Turn by hand, ignition earthed and plugs out, drive locked off: fingers out of the mesh."
       },
       terms = {"mounting distance", "shim", "lash", "contact pattern", "pinion depth", "bevel"},
-      partials = "bevelShimsPartials")
+      partials = "bevelShimsPartials",
+      modelError = "bevelShimsError")
   public static Shims bevelShims(
       @In("mm") double measuredBacklash,
       @In("mm") double targetBacklash,
@@ -75,6 +77,8 @@ public final class BevelShims {
       @In("deg") @Range("10 deg .. 170 deg") @Default("90 deg") double shaftAngle,
       @In("deg") @Range("-50 deg .. 50 deg") @Default("0 deg") double spiralAngle,
       @In("mm") @Default("0 mm") double profileMovement) {
+    CylindricalMesh.whole("teeth_pinion", teethPinion);
+    CylindricalMesh.whole("teeth_wheel", teethWheel);
     double pinion = BevelPair.cone(teethWheel / teethPinion, shaftAngle);
     double wheel = shaftAngle - pinion;
     if (StrictMath.cos(pinion) <= 0 || StrictMath.cos(wheel) < 1e-9) {
@@ -104,7 +108,33 @@ public final class BevelShims {
     return thicker == Thicker.AWAY_FROM_APEX ? 1 : -1;
   }
 
-  /** Of {@link #bevelShims}; teeth are whole and have no derivative. */
+  /**
+   * Half-widths of the error of {@link #bevelShims}, in the order of its results: gears moved
+   * otherwise than as their teeth no longer match, see {@link HotBacklash#backlashHot}.
+   */
+  public static double[] bevelShimsError(
+      double measuredBacklash,
+      double targetBacklash,
+      double teethPinion,
+      double teethWheel,
+      Thicker thickerPinion,
+      Thicker thickerWheel,
+      double pressureAngle,
+      double shaftAngle,
+      double spiralAngle,
+      double profileMovement) {
+    double pinion = BevelPair.cone(teethWheel / teethPinion, shaftAngle);
+    // what the backlash asks for moves both pitches alike, so the profile movement alone is left
+    double mismatch =
+        StrictMath.PI * Math.abs(profileMovement) * StrictMath.sin(pinion) / teethPinion;
+    return new double[] {0, 0, 0, 0, mismatch};
+  }
+
+  /**
+   * Of {@link #bevelShims}; teeth are whole and have no derivative. The backlash expected is that
+   * of shims once changed: an error of the reading or of an angle is in the mesh then, not in the
+   * shims.
+   */
   public static double[][] bevelShimsPartials(
       double measuredBacklash,
       double targetBacklash,
@@ -151,8 +181,24 @@ public final class BevelShims {
             -StrictMath.sin(pinion) / sum,
             pressureAngle,
             spiralAngle);
+    double shiftPinion =
+        (normals * StrictMath.cos(wheel) + profileMovement * StrictMath.sin(wheel)) / sum;
+    double shiftWheel =
+        (normals * StrictMath.cos(pinion) - profileMovement * StrictMath.sin(pinion)) / sum;
+    double[] expected = {
+      1,
+      0,
+      0,
+      0,
+      2 * change / StrictMath.sin(2 * pressureAngle),
+      (shiftPinion * StrictMath.cos(pinion) * turn
+              + shiftWheel * StrictMath.cos(wheel) * (1 - turn))
+          / perChange,
+      change * StrictMath.tan(spiralAngle),
+      0
+    };
     return new double[][] {
-      p, w, times(sign(thickerPinion), p), times(sign(thickerWheel), w), {0, 1, 0, 0, 0, 0, 0, 0}
+      p, w, times(sign(thickerPinion), p), times(sign(thickerWheel), w), expected
     };
   }
 

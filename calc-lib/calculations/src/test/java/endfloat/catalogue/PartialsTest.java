@@ -66,6 +66,9 @@ class PartialsTest {
     double[] values = numbers(calculation, at);
     assertEquals(values.length, exact.length, "rows of " + calculation.name());
     for (int row = 0; row < exact.length; row++) {
+      if (isAimedAt(calculation, row)) {
+        continue;
+      }
       assertEquals(columns.size(), exact[row].length, "columns of " + calculation.name());
       double scale = Math.abs(values[row]);
       int column = 0;
@@ -91,6 +94,15 @@ class PartialsTest {
       }
     }
     return true;
+  }
+
+  /**
+   * What a change leads to keeps its value whatever the reading was, but not its uncertainty;
+   * BacklashTest holds its derivatives.
+   */
+  private static boolean isAimedAt(Calculation calculation, int row) {
+    return calculation.name().equals("bevel_shims")
+        && calculation.results().get(row).name().equals("backlash");
   }
 
   /** Teeth are whole: there is no difference to take. */

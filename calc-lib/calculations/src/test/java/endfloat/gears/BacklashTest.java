@@ -1,11 +1,13 @@
 package endfloat.gears;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import endfloat.definition.RefusedException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -108,9 +110,86 @@ class BacklashTest {
       trials.add(new ShimTrial(t[i], b[i]));
     }
     var rate = MeasuredRate.backlashRateMeasured(trials, -0.16);
-    assertEquals(0.00218, rate.slope().value(), 0.000005);
-    assertEquals(0.00067, rate.slope().standardUncertainty(), 0.000005);
+    assertEquals(0.00218, rate.slope(), 0.000005);
     assertEquals(0.0035, rate.residual(), 0.00005);
+    var scatter = MeasuredRate.backlashRateMeasuredScatter(trials, -0.16);
+    assertEquals(9, scatter.degreesOfFreedom());
+    assertEquals(0.00067, u(scatter.parts()[0]), 0.000005);
+    // what is read off the line: s/b sqrt(1/n + (x - mean)^2/sum of squares)
+    double mean = Arrays.stream(t).average().orElseThrow();
+    double squares = Arrays.stream(t).map(x -> (x - mean) * (x - mean)).sum();
+    double away = rate.nextShim() - mean;
+    assertEquals(
+        rate.residual() / rate.slope() * Math.sqrt(1.0 / t.length + away * away / squares),
+        u(scatter.parts()[1]),
+        1e-12);
+    assertArrayEquals(scatter.parts()[1], scatter.parts()[2]);
+  }
+
+  private static double u(double[] parts) {
+    return Math.hypot(parts[0], parts[1]);
+  }
+
+  /**
+   * Second method: shims changed by what the reading asks for, in a mesh whose true backlash,
+   * angles and so rate are others; the backlash that results differs as the partial derivatives
+   * say.
+   */
+  @Property
+  void whatTheReadingWasWrongByIsInTheMeshAfterTheShimsAreChanged(
+      @ForAll @DoubleRange(min = 60, max = 110) double shaftAngle,
+      @ForAll @DoubleRange(min = -30, max = 30) double spiral,
+      @ForAll @DoubleRange(min = -0.05, max = 0.05) double profile) {
+    double[] found = {0.30e-3, 20 * DEG, shaftAngle * DEG, spiral * DEG};
+    int[] columns = {0, 4, 5, 6};
+    double[][] partials =
+        BevelShims.bevelShimsPartials(
+            found[0], 1.5e-4, 20, 40, AWAY, AWAY, found[1], found[2], found[3], profile * 1e-3);
+    var shims = shims(found, profile);
+    double there = after(shims, found);
+    assertEquals(1.5e-4, there, 1e-15);
+    for (int i = 0; i < found.length; i++) {
+      double[] true1 = found.clone();
+      double[] true2 = found.clone();
+      double step = 1e-4 * Math.max(Math.abs(found[i]), 1e-3);
+      true1[i] += step;
+      true2[i] -= step;
+      double slope = (after(shims, true1) - after(shims, true2)) / (2 * step);
+      assertEquals(slope, partials[4][columns[i]], 1e-6 * Math.abs(slope) + 1e-11);
+    }
+  }
+
+  private static final BevelShims.Thicker AWAY = BevelShims.Thicker.AWAY_FROM_APEX;
+
+  private static BevelShims.Shims shims(double[] mesh, double profile) {
+    return BevelShims.bevelShims(
+        mesh[0], 1.5e-4, 20, 40, AWAY, AWAY, mesh[1], mesh[2], mesh[3], profile * 1e-3);
+  }
+
+  /** Backlash of a mesh after its gears have been moved. */
+  private static double after(BevelShims.Shims shims, double[] mesh) {
+    double cone = Math.atan2(Math.sin(mesh[2]), 2 + Math.cos(mesh[2]));
+    return mesh[0]
+        + AxialShift.backlashFromAxialShift(shims.shiftPinion(), mesh[1], cone, mesh[3], Double.NaN)
+        + AxialShift.backlashFromAxialShift(
+            shims.shiftWheel(), mesh[1], mesh[2] - cone, mesh[3], Double.NaN);
+  }
+
+  /** Moved as their teeth they still match; moved otherwise they err as one moved alone would. */
+  @Test
+  void onlyAMovementOfOneProfileOverTheOtherMakesBevelGearsMismatch() {
+    assertEquals(
+        0, BevelShims.bevelShimsError(3e-4, 1e-4, 20, 40, AWAY, AWAY, 0.35, Math.PI / 2, 0, 0)[4]);
+    double profile = 1e-4;
+    var moved = shims(new double[] {1.5e-4, 20 * DEG, 90 * DEG, 0}, 0.1);
+    double cone = Math.atan(0.5);
+    double pinion = Math.PI * moved.shiftPinion() * Math.sin(cone) * Math.cos(cone) / 20;
+    double wheel = Math.PI * moved.shiftWheel() * Math.sin(cone) * Math.cos(cone) / 40;
+    assertEquals(
+        Math.abs(pinion - wheel),
+        BevelShims.bevelShimsError(
+            1.5e-4, 1.5e-4, 20, 40, AWAY, AWAY, 20 * DEG, 90 * DEG, 0, profile)[4],
+        1e-15);
   }
 
   @Test

@@ -48,6 +48,44 @@ class UncertaintyTest {
   }
 
   /**
+   * Derived: the shims are changed by what a reading asks for, so the true backlash after is the
+   * target and what the reading was wrong by. An exact figure there would be judged within any
+   * limit round the target.
+   */
+  @Test
+  void theBacklashAfterAChangeOfShimsIsAsUncertainAsTheReadingBefore() {
+    SheetOfLines.Result after =
+        result(
+            """
+            read [mm] = 0.30 mm ± 0.04 mm
+            shims = bevel_shims(read, 0.15 mm, 20, 40, "away from apex", "away from apex")
+            after [mm] = shims.backlash
+            """,
+            "after");
+    assertEquals(0.15, (double) after.value(), 1e-12);
+    assertEquals(0.02, (double) after.u(), 1e-12);
+  }
+
+  /**
+   * JCGM 100:2008, annex H.3: a straight line through n points leaves n - 2 degrees of freedom, one
+   * for three trials; next shim and change vary together, so their difference is exact.
+   */
+  @Test
+  void aRateFromThreeTrialsHasOneDegreeOfFreedom() {
+    String lines =
+        """
+        rate = backlash_rate_measured([shim_trial(1.00 mm, 0.10 mm), shim_trial(1.10 mm, 0.15 mm), shim_trial(1.20 mm, 0.205 mm)], 0.18 mm)
+        slope = rate.slope
+        last [mm] = rate.next_shim - rate.change
+        """;
+    SheetOfLines.Result slope = result(lines, "slope");
+    assertEquals(1, slope.figure().degreesOfFreedom());
+    // s = 0.002041 mm over sqrt(0.02) mm
+    assertEquals(0.014434, (double) slope.u(), 1e-6);
+    assertEquals(0, (double) result(lines, "last").u(), 1e-12);
+  }
+
+  /**
    * uncertainty-gum-h2-impedance. Source: JCGM 100:2008 (GUM), annex H.2, Tables H.2 to H.4: five
    * simultaneous readings, correlated means.
    */
