@@ -80,6 +80,7 @@ public final class ChainTrials {
       @In("1") @Default("1") double seed,
       Progress progress) {
     DimensionChain.needLinks(links);
+    DimensionChain.refuseCrossed(wantedLeast, wantedGreatest);
     int n = (int) Math.rint(trials);
     double middle = DimensionChain.mean(links);
     double[] spread = spread(links, sigmas);

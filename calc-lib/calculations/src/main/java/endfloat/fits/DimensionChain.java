@@ -140,7 +140,8 @@ public final class DimensionChain {
    * @param sigmas n, standard deviations in a tolerance; 3 where processes just hold it
    * @param factor inflation of the root sum square
    * @return shares outside
-   * @throws RefusedException if neither limit is given, or the chain does not vary
+   * @throws RefusedException if neither limit is given, they are crossed, or the chain does not
+   *     vary
    */
   @Calculates(
       source = "derived: normal distribution, sigma = root sum square / sigmas; " + SCHOLZ,
@@ -156,6 +157,7 @@ public final class DimensionChain {
     if (Double.isNaN(least) && Double.isNaN(greatest)) {
       throw new RefusedException("give the least gap wanted, the greatest, or both");
     }
+    refuseCrossed(least, greatest);
     if (gap.tolerance() == 0) {
       throw new RefusedException("no link of the chain varies: there is nothing to reckon");
     }
@@ -213,6 +215,7 @@ public final class DimensionChain {
     if (Double.isNaN(least) && Double.isNaN(greatest)) {
       throw new RefusedException("give the least gap wanted, the greatest, or both");
     }
+    refuseCrossed(least, greatest);
     double sense = links.get(which).sense();
     if (sense == 0) {
       throw new RefusedException("that link has sense 0: its size does not move the gap");
@@ -274,6 +277,7 @@ public final class DimensionChain {
       @In("mm") double greatest,
       @Default("\"worst\"") Method method) {
     needLinks(links);
+    refuseCrossed(least, greatest);
     double mean = mean(links);
     double room = Math.min(mean - least, greatest - mean);
     if (!(room > 0)) {
@@ -318,6 +322,13 @@ public final class DimensionChain {
   static void needLinks(List<Link> links) {
     if (links.isEmpty()) {
       throw new RefusedException("a chain needs one link at least: link(80 mm, tolerance: 0.1 mm)");
+    }
+  }
+
+  /** An assembly cannot be outside at both ends; one that is not given is NaN. */
+  static void refuseCrossed(double least, double greatest) {
+    if (least > greatest) {
+      throw new RefusedException("the least gap wanted is above the greatest; the two are crossed");
     }
   }
 

@@ -15,6 +15,9 @@ public final class IsoLimits {
           + " and with the formulas of ISO 286-1:1988, annex A";
   private static final String AT_20_DEGC =
       "The limits hold at 20 degC (ISO 1); sizes of warm parts go back to 20 degC first.";
+  private static final String NOMINAL =
+      "The size is the nominal one of the drawing: with a measured size in its place the limits"
+          + " would follow the part, and every part would be within them.";
 
   private IsoLimits() {}
 
@@ -62,7 +65,7 @@ public final class IsoLimits {
    */
   @Calculates(
       source = SOURCE,
-      cautions = AT_20_DEGC,
+      cautions = {AT_20_DEGC, NOMINAL},
       terms = {"tolerance", "limits and fits", "deviation", "H7", "hole", "shaft", "IT grade"},
       partials = "isoLimitsPartials")
   public static LimitsOfSize isoLimits(@In("mm") @Range("> 0 mm") double size, String designation) {
@@ -107,7 +110,7 @@ public final class IsoLimits {
    */
   @Calculates(
       source = SOURCE + "; clearance = size of the hole less size of the shaft",
-      cautions = AT_20_DEGC,
+      cautions = {AT_20_DEGC, NOMINAL},
       terms = {"limits and fits", "clearance", "interference", "H7/g6"},
       partials = "isoFitPartials")
   public static Fit isoFit(@In("mm") @Range("> 0 mm") double size, String designation) {

@@ -58,6 +58,9 @@ public final class AxialShift {
       @In("deg") @Range("0 deg .. 90 deg") double pitchAngle,
       @In("deg") @Range("-60 deg .. 60 deg") @Default("0 deg") double spiralAngle,
       @In("1") @Range(">= 5") @Default(Default.NOT_GIVEN) double teeth) {
+    if (!Double.isNaN(teeth)) {
+      CylindricalMesh.whole("teeth", teeth);
+    }
     return shift * rate(pressureAngle, pitchAngle, spiralAngle);
   }
 
@@ -103,8 +106,9 @@ public final class AxialShift {
   @Calculates(
       source = "inverse of backlash_from_axial_shift; " + SOURCE,
       cautions = {
-        "Away from the apex is a thicker shim only where the shim sits behind the gear on the apex"
-            + " side of its abutment: look at the drawing.",
+        "A thicker shim takes the gear away from the apex where it holds it off a stop on the apex's"
+            + " side, as under the flange of a bearing housing; at the gear's back, off a stop on the"
+            + " far side, it takes it towards the apex: look at the drawing.",
         "Moving one member alone moves the contact pattern; bevel_shims works out both."
       },
       terms = {"lash", "shim", "bevel", "mounting distance"},

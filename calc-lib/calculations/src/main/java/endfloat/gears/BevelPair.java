@@ -163,6 +163,9 @@ public final class BevelPair {
             pressureAngle,
             spiralAngle,
             addendum);
+    if (spiralAngle == 0) {
+      ContactPath.needNextPair(equivalent.contactRatio());
+    }
     double height = addendum * module * StrictMath.cos(spiralAngle);
     double tangential = 2 * torque / mean1;
     double efficiency = equivalent.efficiency(friction);

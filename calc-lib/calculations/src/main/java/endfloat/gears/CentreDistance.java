@@ -84,7 +84,8 @@ public final class CentreDistance {
    * @param change Δa, working less standard centre distance
    * @param pressureAngle α_n, normal
    * @param helixAngle β; 0 for spur gears
-   * @throws RefusedException if the centres are closed until the base circles meet
+   * @throws RefusedException if the centres are closed until the base circles meet, or teeth are
+   *     not whole
    */
   @Calculates(
       source = "E. Buckingham, Analytical Mechanics of Gears: j = 2 a' (inv alpha' - inv alpha)",
@@ -97,6 +98,8 @@ public final class CentreDistance {
       @In("mm") double change,
       @In("deg") @Range("10 deg .. 35 deg") @Default("20 deg") double pressureAngle,
       @In("deg") @Range("-60 deg .. 60 deg") @Default("0 deg") double helixAngle) {
+    CylindricalMesh.whole("teeth_1", teeth1);
+    CylindricalMesh.whole("teeth_2", teeth2);
     double centres = module * (teeth1 + teeth2) / (2 * StrictMath.cos(helixAngle));
     double transverse = Involute.transverse(pressureAngle, helixAngle);
     double working = centres + change;

@@ -1,5 +1,8 @@
 package endfloat.gears;
 
+import endfloat.definition.RefusedException;
+import java.util.Locale;
+
 /**
  * The path of contact of an involute pair in its transverse section, gear 1 driving: from the tip
  * of gear 2 (approach) through the pitch point to the tip of gear 1 (recess).
@@ -33,15 +36,32 @@ record ContactPath(double approach, double recess, double basePitch, boolean und
     return Math.sqrt(Math.max(0, tip * tip - base * base));
   }
 
+  /**
+   * Refuses teeth of which one pair parts before the next meets: they do not carry on the motion.
+   *
+   * @param ratio of contact, that along the face with it
+   */
+  static void needNextPair(double ratio) {
+    if (!(ratio >= 1)) {
+      throw new RefusedException(
+          String.format(
+              Locale.ROOT,
+              "one pair of teeth parts before the next meets: their contact ratio is %.2f and must be"
+                  + " 1 at least; check tip heights and centre distance",
+              ratio));
+    }
+  }
+
   /** ε_α. */
   double ratio() {
     return (approach + recess) / basePitch;
   }
 
   /**
-   * Mean distance of the tooth load from the pitch point [m], taken over one base pitch, where
-   * pairs in contact at one time share the load equally. Between one and two pairs this is the loss
-   * factor of Ohlendorf, {@code (1 − ε_α + ε₁² + ε₂²)/2} of a base pitch.
+   * Mean distance of the tooth load from the pitch point [m], taken over one base pitch (or the
+   * path, where it is shorter: helical teeth overlap), where pairs in contact at one time share the
+   * load equally. Between one and two pairs this is the loss factor of Ohlendorf, {@code (1 − ε_α +
+   * ε₁² + ε₂²)/2} of a base pitch.
    */
   double meanDistance() {
     int most = (int) Math.ceil(ratio());
@@ -64,7 +84,7 @@ record ContactPath(double approach, double recess, double basePitch, boolean und
         sum += Math.abs(middle) * (to - from) / pairsAt(middle);
       }
     }
-    return sum / basePitch;
+    return sum / Math.min(basePitch, approach + recess);
   }
 
   private int pairsAt(double x) {

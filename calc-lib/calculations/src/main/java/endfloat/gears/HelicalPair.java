@@ -147,6 +147,9 @@ public final class HelicalPair {
     double normalPitch = StrictMath.PI * module;
     double axialPitch = normalPitch / StrictMath.sin(helixAngle);
     double overlap = faceWidth / axialPitch;
+    if (faceWidth > 0) {
+      ContactPath.needNextPair(mesh.path.ratio() + overlap);
+    }
     double efficiency = mesh.efficiency(friction);
     return new Helical(
         mesh.ratio(),

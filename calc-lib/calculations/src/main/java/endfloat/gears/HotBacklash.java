@@ -9,6 +9,9 @@ import java.util.List;
 
 /** Backlash of a warm mesh. */
 public final class HotBacklash {
+  /** Two pitch angles that add up to half a turn: no bevel pair, the way parallel gears move. */
+  private static final double FLAT = StrictMath.PI * (1 - 1e-9);
+
   private HotBacklash() {}
 
   /**
@@ -43,9 +46,9 @@ public final class HotBacklash {
    *
    * <p>Bevel pair: for each member the housing links go from the crossing of the axes to its
    * locating thrust face, the shaft links from there back along shaft, shim and wheel to the pitch
-   * apex. Parallel pair (leave the pitch angles at 90°): one housing link, the centre distance; two
-   * shaft links, the working radii. Skew pair: the same, with the helix angle of the gear on which
-   * the backlash is said.
+   * apex. Parallel pair (no pitch angles): one housing link, the centre distance; two shaft links,
+   * the working radii. Skew pair: the same, with the helix angle of the gear on which the backlash
+   * is said.
    *
    * <p>Moved bevel gears no longer match: their pitches at the heel differ by {@code 2π |s₁ sin δ₁
    * cos δ₁/z₁ − s₂ sin δ₂ cos δ₂/z₂|}, and the free backlash by half of it either way over the
@@ -54,13 +57,15 @@ public final class HotBacklash {
    * @param coldBacklash at 20 degC, circumferential; for bevel gears at the heel
    * @param links lengths with material and temperature, each its own
    * @param pressureAngle α_n, normal
-   * @param pitchAngle1 δ₁ of a bevel gear; 90° for parallel and skew shafts
-   * @param pitchAngle2 δ₂
+   * @param pitchAngle1 δ₁ of a bevel gear; left out for parallel and skew shafts
+   * @param pitchAngle2 δ₂, given wherever δ₁ is
    * @param helixAngle β, helix or spiral angle
-   * @param endFloat1 free movement of gear 1 into mesh from its thrust face
-   * @param endFloat2 free movement of gear 2 into mesh
+   * @param endFloat1 free movement of bevel gear 1 into mesh from its thrust face
+   * @param endFloat2 free movement of bevel gear 2 into mesh
    * @param teeth1 z₁ of a bevel gear; with both, the mismatch of moved bevel gears is counted
    * @param teeth2 z₂
+   * @throws RefusedException without a link, with one pitch angle only, or with end float of gears
+   *     that are not bevel gears: along parallel shafts it does not take them into mesh
    */
   @Calculates(
       source =
@@ -79,8 +84,8 @@ public final class HotBacklash {
       @In("mm") double coldBacklash,
       List<MeshLink> links,
       @In("deg") @Range("10 deg .. 35 deg") @Default("20 deg") double pressureAngle,
-      @In("deg") @Range("1 deg .. 90 deg") @Default("90 deg") double pitchAngle1,
-      @In("deg") @Range("1 deg .. 90 deg") @Default("90 deg") double pitchAngle2,
+      @In("deg") @Range("1 deg .. 90 deg") @Default(Default.NOT_GIVEN) double pitchAngle1,
+      @In("deg") @Range("1 deg .. 90 deg") @Default(Default.NOT_GIVEN) double pitchAngle2,
       @In("deg") @Range("-60 deg .. 60 deg") @Default("0 deg") double helixAngle,
       @In("mm") @Range(">= 0 mm") @Default("0 mm") double endFloat1,
       @In("mm") @Range(">= 0 mm") @Default("0 mm") double endFloat2,
@@ -89,10 +94,27 @@ public final class HotBacklash {
     if (links.isEmpty()) {
       throw new RefusedException("no link is given: name what holds the gears in mesh");
     }
+    if (Double.isNaN(pitchAngle1) != Double.isNaN(pitchAngle2)) {
+      throw new RefusedException(
+          "one pitch angle only is given: bevel gears need both, parallel and skew gears none");
+    }
+    boolean radial = Double.isNaN(pitchAngle1) || pitchAngle1 + pitchAngle2 >= FLAT;
+    if (radial && (endFloat1 > 0 || endFloat2 > 0)) {
+      throw new RefusedException(
+          "end float takes bevel gears only into mesh; give their pitch angles. On parallel shafts"
+              + " it does nothing to spur gears, and to helical gears it adds e tan b of backlash:"
+              + " from_float in backlash_through_train");
+    }
     double movement1 = movement(links, 1);
     double movement2 = movement(links, 2);
-    double rate1 = AxialShift.rate(pressureAngle, pitchAngle1, helixAngle);
-    double rate2 = AxialShift.rate(pressureAngle, pitchAngle2, helixAngle);
+    if (!Double.isNaN(teeth1)) {
+      CylindricalMesh.whole("teeth_1", teeth1);
+    }
+    if (!Double.isNaN(teeth2)) {
+      CylindricalMesh.whole("teeth_2", teeth2);
+    }
+    double rate1 = AxialShift.rate(pressureAngle, orFlat(pitchAngle1), helixAngle);
+    double rate2 = AxialShift.rate(pressureAngle, orFlat(pitchAngle2), helixAngle);
     double change = movement1 * rate1 + movement2 * rate2;
     double hot = coldBacklash + change;
     double least = hot - endFloat1 * rate1 - endFloat2 * rate2;
@@ -114,8 +136,8 @@ public final class HotBacklash {
       double teeth2) {
     double mismatch =
         StrictMath.PI
-            * (pitchChange(movement(links, 1), pitchAngle1, teeth1)
-                - pitchChange(movement(links, 2), pitchAngle2, teeth2));
+            * (pitchChange(movement(links, 1), orFlat(pitchAngle1), teeth1)
+                - pitchChange(movement(links, 2), orFlat(pitchAngle2), teeth2));
     return new double[] {0, 0, mismatch, mismatch, mismatch};
   }
 
@@ -123,6 +145,11 @@ public final class HotBacklash {
   private static double pitchChange(double movement, double pitchAngle, double teeth) {
     double change = movement * StrictMath.sin(2 * pitchAngle) / 2;
     return Math.abs(change) < 1e-15 ? 0 : change / teeth;
+  }
+
+  /** Gears on parallel shafts move as a crown gear does: straight into mesh. */
+  private static double orFlat(double pitchAngle) {
+    return Double.isNaN(pitchAngle) ? StrictMath.PI / 2 : pitchAngle;
   }
 
   private static double movement(List<MeshLink> links, int member) {

@@ -69,7 +69,7 @@ public final class InternalPair {
    * @param addendum1 tip height in modules, profile shift apart
    * @param addendum2 of the ring, inwards
    * @throws RefusedException if the ring has not more teeth than the pinion, or the tips do not
-   *     reach each other
+   *     reach each other, or straight teeth have a contact ratio below 1
    */
   @Calculates(
       source =
@@ -136,6 +136,9 @@ public final class InternalPair {
     RingPath path = new RingPath(z1, z2, tip1 / 2, base1 / 2, tip2 / 2, base2 / 2, centres, angle);
     if (!(path.ratio() > 0)) {
       throw new RefusedException("the tips do not reach each other at this centre distance");
+    }
+    if (helixAngle == 0) {
+      ContactPath.needNextPair(path.ratio());
     }
     return new Internal(
         z2 / z1,

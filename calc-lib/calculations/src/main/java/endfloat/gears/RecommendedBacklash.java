@@ -95,7 +95,7 @@ public final class RecommendedBacklash {
   /**
    * Range of normal backlash recommended for coarse-pitch spur, helical and herringbone gears.
    *
-   * @param diametralPitch teeth to an inch of pitch diameter
+   * @param diametralPitch normal diametral pitch, of spur gears teeth to an inch of pitch diameter
    * @param centreDistance between the shafts
    * @throws RefusedException where the table has no cell
    */
@@ -131,7 +131,7 @@ public final class RecommendedBacklash {
   /**
    * Range of normal backlash recommended for bevel and hypoid gears, at the tightest point of mesh.
    *
-   * @param diametralPitch teeth to an inch of pitch diameter, 1 to 20
+   * @param diametralPitch teeth to an inch of pitch diameter, from 1 to below 20
    * @param quality fine: AGMA 7 to 13; coarse: AGMA 3 to 6
    * @throws RefusedException where the table has no row
    */
@@ -145,7 +145,7 @@ public final class RecommendedBacklash {
       @In("1/in") @Range("> 0 1/in") double diametralPitch, Quality quality) {
     int row = step(BEVEL_PITCHES, diametralPitch * INCH);
     if (row < 0) {
-      throw new RefusedException("the table runs from diametral pitch 1 to 20");
+      throw new RefusedException("the table runs from diametral pitch 1 to just below 20");
     }
     int column = quality == Quality.FINE ? 0 : 2;
     return range(BEVEL[row][column], BEVEL[row][column + 1]);

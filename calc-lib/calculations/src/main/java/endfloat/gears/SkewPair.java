@@ -104,7 +104,8 @@ public final class SkewPair {
    * @param modulus2 E₂
    * @param poisson1 ν₁
    * @param poisson2 ν₂
-   * @throws RefusedException if the shafts are parallel, or gear 1 cannot drive
+   * @throws RefusedException if the shafts are parallel, gear 1 cannot drive, or the contact ratio
+   *     is below 1
    */
   @Calculates(
       source =
@@ -160,6 +161,8 @@ public final class SkewPair {
                 normal,
                 HertzContact.contactModulus(modulus1, modulus2, poisson1, poisson2));
     double basePitch = StrictMath.PI * module * StrictMath.cos(pressureAngle);
+    double contactRatio = (first.reach(addendum) + second.reach(addendum)) / basePitch;
+    ContactPath.needNextPair(contactRatio);
     return new Skew(
         teeth2 / teeth1,
         Math.abs(turned),
@@ -170,7 +173,7 @@ public final class SkewPair {
         (first.pitchDiameter() + second.pitchDiameter()) / 2,
         first.transverseAngle(),
         second.transverseAngle(),
-        (first.reach(addendum) + second.reach(addendum)) / basePitch,
+        contactRatio,
         StrictMath.PI / 2 - Math.abs(helixAngle1),
         along(StrictMath.PI * module, helixAngle1),
         along(StrictMath.PI * module * teeth1, helixAngle1),

@@ -4,6 +4,7 @@ import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
+import endfloat.definition.RefusedException;
 
 /** A pair of spur gears from its teeth. */
 public final class SpurPair {
@@ -96,6 +97,7 @@ public final class SpurPair {
    * @param addendum1 tip height in modules, profile shift apart
    * @param addendum2 of gear 2
    * @param tips full, or shortened by {@code k = (a_w − a)/m − x₁ − x₂} to keep the clearance
+   * @throws RefusedException if the base circles overlap or the contact ratio is below 1
    */
   @Calculates(
       source = SOURCE,
@@ -124,6 +126,7 @@ public final class SpurPair {
             0,
             centreDistance,
             tips);
+    ContactPath.needNextPair(mesh.path.ratio());
     double efficiency = mesh.efficiency(friction);
     return new Spur(
         mesh.ratio(),

@@ -22,8 +22,8 @@ public final class ToothStressIso {
   /**
    * Stresses with all the factors given, and what they are made of.
    *
-   * @param contact σ_H at the pinion's inner end of single contact or the pitch point, whichever is
-   *     higher
+   * @param contact σ_H at the inner end of single contact of either gear or at the pitch point,
+   *     where it is highest
    * @param contactNominal σ_H0 at the pitch point, no load factors
    * @param bending1 σ_F at the root of gear 1
    * @param bending2 σ_F at the root of gear 2
@@ -32,7 +32,7 @@ public final class ToothStressIso {
    * @param zoneFactor Z_H
    * @param elasticityFactor Z_E² of the pair, as a stress
    * @param contactRatioFactor Z_ε
-   * @param singleContactFactor Z_B
+   * @param singleContactFactor Z_B of gear 1 or Z_D of gear 2, the greater
    * @param formFactor1 Y_F of gear 1
    * @param formFactor2 Y_F of gear 2
    * @param stressCorrection1 Y_S of gear 1
@@ -88,7 +88,7 @@ public final class ToothStressIso {
    */
   @Calculates(
       source =
-          "ISO 6336-2:2006, clauses 6 and 7 (Z_H, Z_B, Z_E, Z_ε) and ISO 6336-3:2006, clauses 6 and 7"
+          "ISO 6336-2:2006, clauses 6 and 7 (Z_H, Z_B, Z_D, Z_E, Z_ε) and ISO 6336-3:2006, clauses 6 and 7"
               + " (Y_F, Y_S), from memory",
       cautions = {
         "No rating: permissible stresses, lives and the load factors are not worked out here; K factors"
@@ -172,13 +172,24 @@ public final class ToothStressIso {
         root2.stressCorrection());
   }
 
-  /** Z_B: curvature at the pinion's inner end of single contact against that at the pitch point. */
+  /**
+   * Z_B or Z_D: curvature at the inner end of single contact of the one gear or the other against
+   * that at the pitch point. The pinion's is the sharper; which gear that is need not be known.
+   */
   private static double singleContact(CylindricalMesh mesh, double contactRatio) {
     double turn1 = 2 * StrictMath.PI / mesh.teeth1;
     double turn2 = 2 * StrictMath.PI / mesh.teeth2;
-    double roll1 = Math.sqrt(square(mesh.tip1 / mesh.base1) - 1) - turn1;
-    double roll2 = Math.sqrt(square(mesh.tip2 / mesh.base2) - 1) - (contactRatio - 1) * turn2;
-    return Math.max(1, StrictMath.tan(mesh.workingAngle) / Math.sqrt(roll1 * roll2));
+    double tip1 = Math.sqrt(square(mesh.tip1 / mesh.base1) - 1);
+    double tip2 = Math.sqrt(square(mesh.tip2 / mesh.base2) - 1);
+    double shared = contactRatio - 1;
+    double inner1 = (tip1 - turn1) * (tip2 - shared * turn2);
+    double inner2 = (tip2 - turn2) * (tip1 - shared * turn1);
+    double sharper = Math.min(inner1, inner2);
+    if (!(sharper > 0)) {
+      throw new RefusedException(
+          "single contact begins below a base circle, where there is no involute: the tips interfere");
+    }
+    return Math.max(1, StrictMath.tan(mesh.workingAngle) / Math.sqrt(sharper));
   }
 
   private static double square(double x) {

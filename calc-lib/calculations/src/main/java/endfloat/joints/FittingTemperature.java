@@ -45,10 +45,10 @@ public final class FittingTemperature {
   public static double fittingClearance(
       @In("mm") @Range("> 0 mm") double diameter,
       @In("mm") @Range(">= 0 mm") double interference,
-      @In("1/K") double expansionHub,
-      @In("1/K") double expansionShaft,
-      @In("degC") @Default("20 degC") double temperatureHub,
-      @In("degC") @Default("20 degC") double temperatureShaft) {
+      @In("1/K") @Range("-1e-4 1/K .. 1e-3 1/K") double expansionHub,
+      @In("1/K") @Range("-1e-4 1/K .. 1e-3 1/K") double expansionShaft,
+      @In("degC") @Range("-270 degC .. 1500 degC") @Default("20 degC") double temperatureHub,
+      @In("degC") @Range("-270 degC .. 1500 degC") @Default("20 degC") double temperatureShaft) {
     return diameter
             * (expansionHub * (temperatureHub - 293.15)
                 - expansionShaft * (temperatureShaft - 293.15))
@@ -102,9 +102,9 @@ public final class FittingTemperature {
       @In("mm") @Range("> 0 mm") double diameter,
       @In("mm") @Range(">= 0 mm") double interference,
       @In("mm") @Range(">= 0 mm") double clearance,
-      @In("1/K") @Range("> 0 1/K") double expansionHub,
-      @In("1/K") @Default(Default.NOT_GIVEN) double expansionShaft,
-      @In("degC") @Default("20 degC") double temperatureShaft) {
+      @In("1/K") @Range("1e-7 1/K .. 1e-3 1/K") double expansionHub,
+      @In("1/K") @Range("-1e-4 1/K .. 1e-3 1/K") @Default(Default.NOT_GIVEN) double expansionShaft,
+      @In("degC") @Range("-270 degC .. 1500 degC") @Default("20 degC") double temperatureShaft) {
     double shaft = 0;
     if (temperatureShaft != 293.15) {
       if (Double.isNaN(expansionShaft)) {
@@ -139,7 +139,7 @@ public final class FittingTemperature {
       @In("mm") @Range("> 0 mm") double diameter,
       @In("mm") @Range(">= 0 mm") double interference,
       @In("mm") @Range(">= 0 mm") double clearance,
-      @In("1/K") @Range("> 0 1/K") double expansionShaft) {
+      @In("1/K") @Range("1e-7 1/K .. 1e-3 1/K") double expansionShaft) {
     double temperature = 293.15 - (interference + clearance) / (expansionShaft * diameter);
     if (temperature < NITROGEN) {
       throw new RefusedException(

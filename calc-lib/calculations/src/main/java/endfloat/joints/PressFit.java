@@ -121,10 +121,10 @@ public final class PressFit {
       @In("1") @Range("0 .. 1") @Default("0.12") double friction,
       @In("um") @Range(">= 0 um") @Default("0 um") double roughnessHub,
       @In("um") @Range(">= 0 um") @Default("0 um") double roughnessShaft,
-      @In("1/K") @Default(Default.NOT_GIVEN) double expansionHub,
-      @In("1/K") @Default(Default.NOT_GIVEN) double expansionShaft,
-      @In("degC") @Default("20 degC") double temperatureHub,
-      @In("degC") @Default("20 degC") double temperatureShaft,
+      @In("1/K") @Range("-1e-4 1/K .. 1e-3 1/K") @Default(Default.NOT_GIVEN) double expansionHub,
+      @In("1/K") @Range("-1e-4 1/K .. 1e-3 1/K") @Default(Default.NOT_GIVEN) double expansionShaft,
+      @In("degC") @Range("-270 degC .. 1500 degC") @Default("20 degC") double temperatureHub,
+      @In("degC") @Range("-270 degC .. 1500 degC") @Default("20 degC") double temperatureShaft,
       @In("mm") @Range(">= 0 mm") @Default(Default.NOT_GIVEN) double fittingClearance) {
     if (!(hubOutside > diameter)) {
       throw new RefusedException(

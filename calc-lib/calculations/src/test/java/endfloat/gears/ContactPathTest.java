@@ -40,7 +40,9 @@ class ContactPathTest {
         }
         sum += Math.abs(x) / pairs * step;
       }
-      assertEquals(sum, new ContactPath(path[0], path[1], 1, false).meanDistance(), 1e-5);
+      // a path below one pitch is the whole time in contact: helical teeth overlap along the face
+      double length = Math.min(1, path[0] + path[1]);
+      assertEquals(sum / length, new ContactPath(path[0], path[1], 1, false).meanDistance(), 1e-5);
     }
   }
 
