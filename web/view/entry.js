@@ -1,5 +1,5 @@
 import { at, placed } from "../state/places.js";
-import { el, mark } from "./dom.js";
+import { el, mark, write } from "./dom.js";
 import { ExpressionField } from "./expression-field.js";
 import { Field } from "./field.js";
 
@@ -22,7 +22,10 @@ import { Field } from "./field.js";
 /** Fields of a clause that is entered by fields. Each is kept as it is left; what is wrong stands beneath it. */
 export class Entry {
   #shape = "";
+  /** @type {any[]} */
   #fields = [];
+  /** @type {HTMLElement[]} */
+  #legends = [];
   #sets = el("div", {});
 
   /**
@@ -55,17 +58,12 @@ export class Entry {
 
   update() {
     const groups = this.what.groups();
-    const shape = JSON.stringify(groups);
-    if (shape !== this.#shape) {
-      const key = /** @type {HTMLElement | null} */ (document.activeElement)?.dataset?.key;
-      const more = this.#shape !== "" && groups.length > this.#sets.childElementCount;
-      this.#shape = shape;
-      this.#fields = [];
-      this.#sets.replaceChildren(...groups.map((group) => this.#set(group)));
-      if (key) this.element.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus({ preventScroll: true });
-      if (more && this.wants) this.focusLast();
-      this.wants = false;
-    }
+    const shape = JSON.stringify(groups.map(shapeOf));
+    if (shape !== this.#shape) this.#build(groups, shape);
+    // what a field is called, and what it can be, may change while another is typed in
+    const asked = groups.flatMap((group) => group.fields);
+    groups.forEach((group, index) => write(this.#legends[index], group.legend));
+    this.#fields.forEach((field, index) => field.ask(asked[index]));
     const problems = this.clause.cell.problems ?? [];
     for (const field of this.#fields) {
       field.show(at(this.clause.cell.source, field.at));
@@ -73,19 +71,52 @@ export class Entry {
     }
   }
 
+  /** Draws all fields anew; what is being typed and not kept goes on in the field that stands for the same. */
+  #build(groups, shape) {
+    const open = this.#open();
+    const more = this.#shape !== "" && groups.length > this.#sets.childElementCount;
+    this.#shape = shape;
+    this.#fields = [];
+    this.#legends = [];
+    this.#sets.replaceChildren(...groups.map((group) => this.#set(group)));
+    const field = open && this.#fields.find((one) => one.at === open.at);
+    if (field) {
+      const kept = at(this.clause.cell.source, field.at);
+      field.show(kept);
+      if (open.text !== null && open.kept === String(kept ?? "")) field.resume(open.text);
+      field.input.focus({ preventScroll: true });
+      if (open.text !== null) field.input.setSelectionRange(open.from, open.to);
+    }
+    if (more && this.wants) this.focusLast();
+    this.wants = false;
+  }
+
+  /** The field in use, with what is typed in it. */
+  #open() {
+    const field = this.#fields.find((one) => one.holds(document.activeElement));
+    return field && { at: field.at, ...field.now() };
+  }
+
   /** @param {Group} group */
   #set({ legend, fields, words = [] }) {
     const buttons = words.map(([word, act]) => el("button", { type: "button", class: "word", onclick: act }, word));
-    return el("fieldset", {}, el("legend", {}, legend), ...fields.map((one) => this.#field(one)), buttons.length > 0 && el("div", { class: "foot" }, ...buttons));
+    const head = el("legend", {}, legend);
+    this.#legends.push(head);
+    return el("fieldset", {}, head, ...fields.map((one) => this.#field(one)), buttons.length > 0 && el("div", { class: "foot" }, ...buttons));
   }
 
   /** @param {Asked} asked */
   #field(asked) {
     const said = el("span", { class: "refusal", hidden: true, id: `said-${this.clause.id}${asked.at.replaceAll("/", "-")}` });
-    /** @type {{at: string, said: HTMLElement, input: any, show: (value: any) => void, element?: HTMLElement, draw?: () => void}} */
-    const field = { at: asked.at, said, ...(asked.choices ? this.#choice(asked) : asked.gives ? this.#expression(asked) : this.#text(asked)) };
+    const made = asked.choices ? this.#choice(asked) : asked.gives ? this.#expression(asked) : this.#text(asked);
+    const caption = document.createTextNode(asked.caption);
+    const ask = (now) => {
+      write(caption, now.caption);
+      made.asks?.(now);
+    };
+    const field = { at: asked.at, said, holds: (element) => element === made.input, ...made, ask };
     this.#fields.push(field);
-    return el("label", { class: asked.look ?? "" }, asked.caption, field.element ?? field.input, said);
+    return el("label", { class: asked.look ?? "" }, caption, made.element ?? made.input, said);
   }
 
   /** @param {Asked} asked */
@@ -93,7 +124,15 @@ export class Entry {
     const { desk } = this.clause.page;
     const said = (typed) => this.#said(place, typed);
     const field = new ExpressionField({ desk, cell: this.clause.id, key: place, caption, keep: (text) => this.#put(place, text.trim()), problems: said });
-    return { input: field.input, element: field.element, show: (value) => field.show(value, gives()), draw: () => field.draw() };
+    return {
+      input: field.input,
+      element: field.element,
+      holds: (element) => field.element.contains(element),
+      now: () => field.now(),
+      resume: (text) => field.field.resume(text),
+      show: (value) => field.show(value, gives()),
+      draw: () => field.draw(),
+    };
   }
 
   /** What is wrong with what is typed in a field, or with what is kept. @param {string} place @param {any[] | null} typed */
@@ -110,19 +149,28 @@ export class Entry {
   /** @param {Asked} asked */
   #text(asked) {
     const field = new Field({ label: "", key: asked.at, keep: (text) => this.#put(asked.at, text.trim()) });
-    return { input: field.input, show: (value) => field.show(String(value ?? "")) };
+    const { input } = field;
+    const now = () => ({ text: input.value, kept: field.kept, from: input.selectionStart, to: input.selectionEnd });
+    return { input, now, resume: (text) => field.resume(text), show: (value) => field.show(String(value ?? "")) };
   }
 
   /** @param {Asked} asked */
   #choice({ at: place, choices, otherwise = "" }) {
     const input = el("select", { class: "field", "data-key": place, onchange: () => this.#put(place, input.value) });
+    let offered = choices;
+    let drawn = "";
     const show = (value) => {
       const chosen = String(value || otherwise);
-      const known = choices.some(([one]) => one === chosen) ? choices : [...choices, [chosen, chosen]];
-      if (input.childElementCount !== known.length) input.replaceChildren(...known.map(([one, word]) => el("option", { value: one }, word)));
+      const known = offered.some(([one]) => one === chosen) ? offered : [...offered, [chosen, chosen]];
+      const shape = JSON.stringify(known);
+      if (drawn !== shape) input.replaceChildren(...known.map(([one, word]) => el("option", { value: one }, word)));
+      drawn = shape;
       input.value = chosen;
     };
-    return { input, show };
+    const asks = (asked) => {
+      offered = asked.choices;
+    };
+    return { input, show, asks, now: () => ({ text: null }) };
   }
 
   /** @param {string} place @param {string} text */
@@ -148,6 +196,11 @@ export class Entry {
     const all = [...this.element.querySelectorAll("input:not([hidden]), select")];
     all[all.indexOf(input) + 1]?.focus();
   }
+}
+
+/** What decides which fields there are: not what they are called. @param {Group} group */
+function shapeOf({ fields, words = [] }) {
+  return [fields.map((one) => [one.at, one.look ?? "", one.choices ? "choice" : one.gives ? "expression" : "text", one.otherwise ?? ""]), words.map(([word]) => word)];
 }
 
 /** Parts of the register as choices. @param {any} record @returns {[string, string][]} */

@@ -43,6 +43,12 @@ export class ExpressionField {
     this.draw();
   }
 
+  /** What is typed in it, kept or not. */
+  now() {
+    const { from, to } = this.#pad?.selection ?? { from: this.input.selectionStart, to: this.input.selectionEnd };
+    return { text: this.#pad?.text ?? this.input.value, kept: this.field.kept, from, to };
+  }
+
   /** What the expression gives, kept or not yet. */
   draw() {
     const { desk, cell, key } = this.what;

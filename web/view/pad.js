@@ -90,6 +90,12 @@ export class Pad {
     this.view.focus();
   }
 
+  /** The stretch that is selected. */
+  get selection() {
+    const { from, to } = this.view.state.selection.main;
+    return { from, to };
+  }
+
   /** Where the cursor is. */
   get place() {
     return this.view.state.selection.main.head;

@@ -109,6 +109,24 @@ class BoardsTest extends OnTheDemonstration {
   }
 
   @Test
+  void whatIsTypedInAFieldOutlivesANameThatComesForItsNeighbours() {
+    String id = added("fits");
+    sheet.press(id, "another fit").awaitKept();
+    String field = "#clause-" + id + " [data-key='/rows/0/what']";
+    browser.find(field);
+    sheet.holdChanges();
+    choose(id, "/rows/0/part", "p1");
+    browser.run("arguments[0].focus()", browser.find(field));
+    sheet.type("Float of ").letAllChangesThrough();
+    String name = "#clause-" + id + " [data-key='/rows/0/part'] option:checked";
+    browser.awaitText(
+        "#clause-" + id + " .entry",
+        "Size measured, " + browser.find(name).getText().split(",")[0]);
+    sheet.type("the shaft");
+    assertEquals("Float of the shaft", browser.find(field).getDomProperty("value"));
+  }
+
+  @Test
   void anErrorInAFieldStandsAtItWithTheWayOutAndGoesWhenItIsPutRight() {
     String fits = clauseOf("Schedule of fits and clearances");
     sheet.press(fits, "edit");
