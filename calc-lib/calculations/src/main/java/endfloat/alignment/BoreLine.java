@@ -3,6 +3,8 @@ package endfloat.alignment;
 import endfloat.definition.Calculates;
 import endfloat.definition.In;
 import endfloat.definition.RefusedException;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /** The line through a row of main bearing bores, in one plane. */
 public final class BoreLine {
@@ -19,8 +21,9 @@ public final class BoreLine {
    * @param least smallest deviation from it
    * @param straightness greatest less least
    * @param scatter standard deviation about it, n − 2 degrees of freedom
-   * @param endDeviations deviations from the line through the first and the last bore
-   * @param neighbourStep largest change of the end-to-end deviation from one bore to the next
+   * @param endDeviations deviations from the line through the two end bores, in the order given
+   * @param neighbourStep largest change of the end-to-end deviation from one bore to the next along
+   *     the shaft
    */
   public record Line(
       @In("mm") double intercept,
@@ -41,7 +44,7 @@ public final class BoreLine {
    * <p>A least-squares line moves towards a bad bearing and so makes it look better (one bore of
    * five out by 40 um shows 32): read the end-to-end deviations and the neighbour step beside it.
    *
-   * @param positions of the bores along the shaft
+   * @param positions of the bores along the shaft, in any order
    * @param offsets of their centres in one plane, from one datum
    * @return the line and the deviations
    * @throws RefusedException with fewer than three bores, unequal lists or two bores in one place
@@ -80,18 +83,26 @@ public final class BoreLine {
     }
     double slope = sxy / sxx;
     double intercept = y0 - slope * x0;
-    double endSlope = (offsets[n - 1] - offsets[0]) / (positions[n - 1] - positions[0]);
+    int[] along =
+        IntStream.range(0, n)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> positions[i]))
+            .mapToInt(i -> i)
+            .toArray();
+    int first = along[0];
+    int last = along[n - 1];
+    double endSlope = (offsets[last] - offsets[first]) / (positions[last] - positions[first]);
     double[] deviations = new double[n];
     double[] endDeviations = new double[n];
     double squares = 0;
     double step = 0;
     for (int i = 0; i < n; i++) {
       deviations[i] = offsets[i] - y0 - slope * (positions[i] - x0);
-      endDeviations[i] = offsets[i] - offsets[0] - endSlope * (positions[i] - positions[0]);
+      endDeviations[i] = offsets[i] - offsets[first] - endSlope * (positions[i] - positions[first]);
       squares += deviations[i] * deviations[i];
-      if (i > 0) {
-        step = Math.max(step, Math.abs(endDeviations[i] - endDeviations[i - 1]));
-      }
+    }
+    for (int k = 1; k < n; k++) {
+      step = Math.max(step, Math.abs(endDeviations[along[k]] - endDeviations[along[k - 1]]));
     }
     double greatest = java.util.Arrays.stream(deviations).max().getAsDouble();
     double least = java.util.Arrays.stream(deviations).min().getAsDouble();

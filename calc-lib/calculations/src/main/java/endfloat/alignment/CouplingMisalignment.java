@@ -4,6 +4,8 @@ import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
+import endfloat.definition.RefusedException;
+import endfloat.units.Uncertain;
 
 /** How far out of line a coupling runs, from the heights of a shaft's two bearings. */
 public final class CouplingMisalignment {
@@ -19,7 +21,7 @@ public final class CouplingMisalignment {
    * @param offset distance of the axes in the plane of the coupling
    * @param offsetUp its part upwards
    * @param offsetSide its part to the right
-   * @param direction of the offset, from right towards up
+   * @param direction of the offset, from right towards up; none where there is no offset
    * @param play how much more or less the angle can be, either way, within the bearings' clearances
    */
   public record Misalignment(
@@ -29,7 +31,7 @@ public final class CouplingMisalignment {
       @In("mm") double offset,
       @In("mm") double offsetUp,
       @In("mm") double offsetSide,
-      @In("deg") double direction,
+      @In("deg") Uncertain direction,
       @In("mrad") double play) {}
 
   /**
@@ -49,6 +51,7 @@ public final class CouplingMisalignment {
    * @param clearanceFront diametral clearance of the front bearing
    * @param clearanceRear diametral clearance of the rear bearing
    * @return angle and offset as vectors, and what the bearings allow besides
+   * @throws RefusedException if the angle is past 100 mrad, where it is no small one
    */
   @Calculates(
       source =
@@ -72,6 +75,11 @@ public final class CouplingMisalignment {
       @In("mm") @Range(">= 0 mm") @Default("0 mm") double clearanceRear) {
     double up = (frontHeight - rearHeight) / span;
     double side = (frontSide - rearSide) / span;
+    if (StrictMath.hypot(up, side) > 0.1) {
+      throw new RefusedException(
+          "an angle past 100 mrad is no small one: are these heights above the other shaft's axis,"
+              + " in the unit of the span?");
+    }
     double offsetUp = frontHeight + up * overhang;
     double offsetSide = frontSide + side * overhang;
     return new Misalignment(
@@ -81,7 +89,7 @@ public final class CouplingMisalignment {
         StrictMath.hypot(offsetUp, offsetSide),
         offsetUp,
         offsetSide,
-        Dowels.direction(StrictMath.atan2(offsetUp, offsetSide)),
+        Dowels.directionOf(offsetSide, offsetUp, 0, "the axes meet there: no direction"),
         (clearanceFront + clearanceRear) / (2 * span));
   }
 }

@@ -34,8 +34,9 @@ public final class CouplingThrust {
    * @param most size of the thrust at most
    * @param direction which way, or not determined
    * @param state slips or sticks
-   * @param frictionMoment (2/π) μ |T| / cos α, about the tilt axis, that an evenly loaded slipping
-   *     coupling sets against the tilt; at the greatest friction taken
+   * @param frictionMoment (2/π) μ |T| / cos α, by which an evenly loaded slipping coupling bends
+   *     both shafts: in the plane of the coupling, about the axis a right angle from the tilt axis;
+   *     at the greatest friction taken
    * @param holds μ |T| / (r cos α), axial force that the coupling can hold while it sticks or is
    *     aligned, either way: a bound
    * @param creepResistance while it slips, against a slow endways creep
@@ -126,13 +127,17 @@ public final class CouplingThrust {
       low = 0;
       high = 0;
     } else if (loads == null) {
-      // one tooth alone: driving, the pull of the tilt works against the friction
+      // one tooth alone: driving, the pull of the tilt works against the friction, so that the most
+      // is the friction of a tooth without pull or, where that is small, the pull less the friction
       boolean driving = torque * speed >= 0;
+      double pull = Math.abs(StrictMath.tan(tilt));
+      double cos = StrictMath.cos(pressureAngle);
       high =
           Math.abs(torque)
               / pitchRadius
-              * ((driving ? 0 : Math.abs(StrictMath.tan(tilt)))
-                  + mu.high() / StrictMath.cos(pressureAngle));
+              * (driving
+                  ? Math.max(mu.high() / cos, pull - mu.low() / cos)
+                  : pull + mu.high() / cos);
       low = -high;
     } else {
       double one = thrust(torque, pitchRadius, tilt, speed, mu.low(), pressureAngle, loads);

@@ -4,6 +4,8 @@ import endfloat.definition.Calculates;
 import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
+import endfloat.numerics.Nought;
+import endfloat.units.Uncertain;
 
 /** What a dial gauge says round a shaft or across a coupling. */
 public final class DialReadings {
@@ -13,13 +15,14 @@ public final class DialReadings {
    * A round surface running out.
    *
    * @param eccentricity amplitude of the first harmonic: half the run-out it causes
-   * @param direction of the high reading, counted as the angles are
+   * @param direction of the high reading, counted as the angles are; none where the readings show
+   *     no eccentricity
    * @param runOut full indicator reading, greatest less least, with everything in it
    * @param unexplained greatest part of a reading that the eccentricity does not explain
    */
   public record Eccentricity(
       @In("mm") double eccentricity,
-      @In("deg") double direction,
+      @In("deg") Uncertain direction,
       @In("mm") double runOut,
       @In("mm") double unexplained) {}
 
@@ -62,11 +65,13 @@ public final class DialReadings {
               + solution[2] * StrictMath.sin(angles[i]);
       unexplained = Math.max(unexplained, Math.abs(readings[i] - fitted));
     }
+    double largest = Math.max(Math.abs(greatest), Math.abs(least));
     return new Eccentricity(
-        StrictMath.hypot(solution[1], solution[2]),
-        Dowels.direction(StrictMath.atan2(solution[2], solution[1])),
+        Nought.snapped(StrictMath.hypot(solution[1], solution[2]), largest),
+        Dowels.directionOf(
+            solution[1], solution[2], largest, "the readings show no eccentricity: no direction"),
         greatest - least,
-        unexplained);
+        Nought.snapped(unexplained, largest));
   }
 
   /** Normal equations for 1, cos, sin, solved by Cramer's rule. */

@@ -5,6 +5,7 @@ import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
+import endfloat.units.Uncertain;
 
 /**
  * Dowels of a cover or bearing panel that has moved: stepped (offset) dowels, reaming oversize, and
@@ -183,6 +184,7 @@ public final class Dowels {
    * @param x2 misalignment at the second dowel along x
    * @param y2 across, at the second
    * @return turn, shift of the middle, pitch error
+   * @throws RefusedException if a misalignment is past a twentieth of the distance: no small angle
    */
   @Calculates(
       source = GEOMETRY + ", small angles",
@@ -194,6 +196,9 @@ public final class Dowels {
       @In("mm") double y1,
       @In("mm") double x2,
       @In("mm") double y2) {
+    for (double shift : new double[] {x1, y1, x2, y2}) {
+      holdSmall(shift, distance);
+    }
     return new CoverShift((y2 - y1) / distance, (x1 + x2) / 2, (y1 + y2) / 2, x2 - x1);
   }
 
@@ -215,6 +220,7 @@ public final class Dowels {
    * @param distance L, between the dowels
    * @param clearance c, diametral clearance of each dowel in its hole
    * @return total angle; the cover turns half of it either way
+   * @throws RefusedException if the clearance is past a twentieth of the distance: no small angle
    */
   @Calculates(
       source = GEOMETRY + ", each dowel moves half the clearance either way",
@@ -223,12 +229,32 @@ public final class Dowels {
   @In("deg")
   public static double dowelPlay(
       @In("mm") @Range("> 0 mm") double distance, @In("mm") @Range(">= 0 mm") double clearance) {
+    holdSmall(clearance, distance);
     return 2 * clearance / distance;
   }
 
   /** Of {@link #dowelPlay}. */
   public static double[][] dowelPlayPartials(double distance, double clearance) {
     return new double[][] {{-2 * clearance / (distance * distance), 2 / distance}};
+  }
+
+  private static void holdSmall(double shift, double distance) {
+    if (Math.abs(shift) > distance / 20) {
+      throw new RefusedException(
+          "this holds for small angles: shifts up to a twentieth of the distance between the"
+              + " dowels. Is one of them a position or a diameter?");
+    }
+  }
+
+  /**
+   * Direction of a vector, absent where the vector is no longer than its rounding.
+   *
+   * @param largest of what the vector was worked out from
+   */
+  static Uncertain directionOf(double x, double y, double largest, String whyNone) {
+    return StrictMath.hypot(x, y) <= 1e-12 * largest
+        ? Uncertain.absent(whyNone)
+        : new Uncertain(direction(StrictMath.atan2(y, x)), 0);
   }
 
   /** An angle from 0 to a full turn. */

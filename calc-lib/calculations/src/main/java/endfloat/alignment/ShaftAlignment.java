@@ -72,7 +72,8 @@ public final class ShaftAlignment {
    * @param faceDiameter D, swing diameter of the face dial
    * @param frontDistance L of the front feet
    * @param rearDistance L of the rear feet
-   * @param sag rim reading at the bottom from zero at the top on a straight bar, usually negative
+   * @param sag rim reading at the bottom from zero at the top on a straight bar; never positive, as
+   *     the dial falls away from the bar there
    * @param bracket shaft that carries the bracket: movable or fixed
    * @param faceDial front: the face that looks at the bracket; or back
    * @param agreement how far top + bottom may differ from right + left before the set is refused
@@ -97,7 +98,7 @@ public final class ShaftAlignment {
       @In("mm") @Range("> 0 mm") double faceDiameter,
       @In("mm") @Range(">= 0 mm") double frontDistance,
       @In("mm") @Range("> 0 mm") double rearDistance,
-      @In("mm") @Default("0 mm") double sag,
+      @In("mm") @Range("<= 0 mm") @Default("0 mm") double sag,
       @Default("\"movable\"") Bracket bracket,
       @Default("\"front\"") FaceDial faceDial,
       @In("mm") @Range(">= 0 mm") @Default("0.03 mm") double agreement) {
@@ -137,8 +138,8 @@ public final class ShaftAlignment {
       @In("mm") @Range("> 0 mm") double span,
       @In("mm") @Range(">= 0 mm") double frontDistance,
       @In("mm") @Range("> 0 mm") double rearDistance,
-      @In("mm") @Default("0 mm") double sagOnFixed,
-      @In("mm") @Default("0 mm") double sagOnMovable,
+      @In("mm") @Range("<= 0 mm") @Default("0 mm") double sagOnFixed,
+      @In("mm") @Range("<= 0 mm") @Default("0 mm") double sagOnMovable,
       @In("mm") @Range(">= 0 mm") @Default("0.03 mm") double agreement) {
     check("rim_on_fixed", rimOnFixed, agreement);
     check("rim_on_movable", rimOnMovable, agreement);

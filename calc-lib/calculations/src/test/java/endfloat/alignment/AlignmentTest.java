@@ -170,7 +170,7 @@ class AlignmentTest {
     }
     DialReadings.Eccentricity found = DialReadings.eccentricityFromDial(readings, angles);
     assertEquals(micrometres * 1e-6, found.eccentricity(), 1e-12);
-    assertEquals(0, StrictMath.sin((found.direction() - direction) / 2), 1e-6);
+    assertEquals(0, StrictMath.sin((found.direction().value() - direction) / 2), 1e-6);
     assertEquals(0, found.unexplained(), 1e-12);
   }
 
