@@ -46,6 +46,10 @@ public final class GaugeErrors {
     }
     boolean byAngle = Double.isNaN(offset);
     double theta = byAngle ? angle : StrictMath.atan(offset / length);
+    if (Math.abs(theta) > StrictMath.toRadians(80) * (1 + 1e-12)) {
+      throw new RefusedException(
+          "The offset leans by more than 80 degrees: it stands across the length, see the drawing.");
+    }
     // 1 − cos θ without the loss of figures at small angles
     double half = StrictMath.sin(theta / 2);
     double shortfall = 2 * half * half;

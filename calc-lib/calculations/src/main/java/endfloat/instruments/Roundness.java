@@ -5,6 +5,7 @@ import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /** Roundness of a profile of radii. */
@@ -49,6 +50,8 @@ public final class Roundness {
    *
    * @param radii evenly spaced round the turn from angle 0, or at the angles given
    * @param angles of the radii, where they are not evenly spaced
+   * @throws RefusedException if half a turn or more is without a radius, or the profile is more
+   *     than a hundredth of its radius out of round
    */
   @Calculates(
       source =
@@ -78,9 +81,15 @@ public final class Roundness {
       sumY += y[i];
       sum += radii[i];
     }
+    holdAllRound(angles);
     double[] circle = leastSquares(x, y, sumX / n, sumY / n, sum / n);
     double greatest = greatest(x, y, circle[0], circle[1]);
     double least = least(x, y, circle[0], circle[1]);
+    if (greatest - least > circle[2] / 100) {
+      throw new RefusedException(
+          "This profile is more than a hundredth of its radius out of round: no circle fits it. Are"
+              + " these radii, not readings?");
+    }
     double reach = 2 * (greatest - least);
     return new Circles(
         greatest - least,
@@ -93,6 +102,20 @@ public final class Roundness {
         2 * sumX / n,
         2 * sumY / n,
         sum / n);
+  }
+
+  /** A circle through part of a turn only has no inscribed one and hardly a centre. */
+  private static void holdAllRound(double[] angles) {
+    double turn = 2 * StrictMath.PI;
+    double[] round =
+        Arrays.stream(angles).map(a -> a - turn * StrictMath.floor(a / turn)).sorted().toArray();
+    for (int i = 0; i < round.length; i++) {
+      double next = i + 1 < round.length ? round[i + 1] : round[0] + turn;
+      if (next - round[i] > StrictMath.PI * (1 - 1e-9)) {
+        throw new RefusedException(
+            "The radii do not go round the circle: half a turn or more is without one.");
+      }
+    }
   }
 
   /** Centre and radius by Gauss and Newton on the distances. */

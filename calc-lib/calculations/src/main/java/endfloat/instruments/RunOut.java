@@ -81,7 +81,7 @@ public final class RunOut {
   }
 
   /**
-   * Run-out of a face that is tilted: {@code D tan τ}.
+   * Run-out of a face that is tilted: {@code D |tan τ|}; it counts as positive either way.
    *
    * @param diameter D, of the circle on which the indicator runs
    * @param tilt τ, of the face against the axis
@@ -91,17 +91,18 @@ public final class RunOut {
       cautions = "End float of the shaft reads as face run-out: hold it against one thrust face.",
       terms = {"axial run-out", "face wobble", "swash"},
       partials = "faceRunOutPartials")
-  @TypesetAs("diameter * tan(tilt)")
+  @TypesetAs("diameter * abs(tan(tilt))")
   @In("mm")
   public static double faceRunOut(
       @In("mm") @Range("> 0 mm") double diameter,
       @In("deg") @Range("-45 deg .. 45 deg") double tilt) {
-    return diameter * StrictMath.tan(tilt);
+    return diameter * Math.abs(StrictMath.tan(tilt));
   }
 
   /** Of {@link #faceRunOut}. */
   public static double[][] faceRunOutPartials(double diameter, double tilt) {
     double cos = StrictMath.cos(tilt);
-    return new double[][] {{StrictMath.tan(tilt), diameter / (cos * cos)}};
+    double way = tilt < 0 ? -1 : 1;
+    return new double[][] {{way * StrictMath.tan(tilt), way * diameter / (cos * cos)}};
   }
 }

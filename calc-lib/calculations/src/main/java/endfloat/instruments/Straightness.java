@@ -15,7 +15,7 @@ public final class Straightness {
    *
    * @param slope of the least-squares line
    * @param deviation straightness about it, peak to valley
-   * @param endPointDeviation about the line through the first and the last point
+   * @param endPointDeviation about the line through the two end points
    * @param minimumZone least distance, along the heights, of two parallel lines that hold the
    *     profile
    * @param residuals of the points from the least-squares line, in order
@@ -30,7 +30,7 @@ public final class Straightness {
   /**
    * Straightness of a rail, deck or straight-edge from heights along it.
    *
-   * @param places along the length, in order
+   * @param places along the length, in any order
    * @param heights at them
    */
   @Calculates(
@@ -54,9 +54,15 @@ public final class Straightness {
       squares += (places[i] - meanPlace) * (places[i] - meanPlace);
       products += (places[i] - meanPlace) * (heights[i] - meanHeight);
     }
-    double run = places[n - 1] - places[0];
-    if (!(squares > 0) || run == 0) {
-      throw new RefusedException("The places must differ, the first from the last.");
+    int first = 0;
+    int last = 0;
+    for (int i = 1; i < n; i++) {
+      first = places[i] < places[first] ? i : first;
+      last = places[i] > places[last] ? i : last;
+    }
+    double run = places[last] - places[first];
+    if (!(squares > 0)) {
+      throw new RefusedException("The places must differ.");
     }
     double slope = products / squares;
     double[] residuals = new double[n];
@@ -64,8 +70,8 @@ public final class Straightness {
       residuals[i] = heights[i] - meanHeight - slope * (places[i] - meanPlace);
     }
     double deviation = range(places, heights, slope);
-    double endPoint = range(places, heights, (heights[n - 1] - heights[0]) / run);
-    double zone = minimumZone(places, heights, slope, deviation / Math.abs(run));
+    double endPoint = range(places, heights, (heights[last] - heights[first]) / run);
+    double zone = minimumZone(places, heights, slope, deviation / run);
     return new Lines(slope, deviation, endPoint, Math.min(zone, endPoint), residuals);
   }
 
