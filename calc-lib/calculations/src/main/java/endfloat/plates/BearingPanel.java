@@ -25,13 +25,15 @@ public final class BearingPanel {
    * @param opening axial movement of the hub by the force given
    * @param angle tilt of the hub by the couple given
    * @param stress largest bending stress of both together, at the side where they add
+   * @param theory whether the thin-plate theory of small deflections holds for what came out
    */
   public record Stiffness(
       @In("N/mm") double axial,
       @In("N.m/rad") double tilt,
       @In("mm") double opening,
       @In("mrad") double angle,
-      @In("MPa") double stress) {}
+      @In("MPa") double stress,
+      PlateResult.Theory theory) {}
 
   /**
    * Axial and tilting stiffness of a flat round panel with a rigid hub: k_z = F/z and k_θ = M/θ of
@@ -57,7 +59,7 @@ public final class BearingPanel {
           "exact thin-plate solution; axial: Roark's Formulas for Stress and Strain, 7th ed., Table 11.2, cases 1f and 1b; tilt:"
               + " cases 20 and 21, Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., art. 63",
       cautions =
-          "Flat, no ribs, movement below half the thickness. Ribs and a dished wall are stiffer, a joint that gaps is softer.",
+          "Flat, no ribs, thin, movement below half the thickness; theory says whether it does. Ribs and a dished wall are stiffer, a joint that gaps is softer.",
       terms = {"end wall", "diaphragm", "bearing panel", "timing case", "trunnion"})
   public static Stiffness panelStiffness(
       @In("mm") @Range("> 0 mm") double outerRadius,
@@ -95,7 +97,16 @@ public final class BearingPanel {
                 hubRadius,
                 outerRadius)
             .value();
-    return new Stiffness(axial, tilt, force / axial, angle, 6 * moment / (thickness * thickness));
+    return new Stiffness(
+        axial,
+        tilt,
+        force / axial,
+        angle,
+        6 * moment / (thickness * thickness),
+        PlateResult.theory(
+            Math.abs(force / axial) + Math.abs(angle) * hubRadius,
+            thickness,
+            outerRadius - hubRadius));
   }
 
   /**

@@ -59,9 +59,21 @@ public record PlateResult(
   }
 
   /**
+   * A place at the centre where this theory has no moments.
+   *
+   * @param radius of the place [m]
+   * @param why what to tell who asks
+   */
+  record Beneath(double radius, String why) {
+    static final Beneath NOWHERE = new Beneath(-1, "");
+    static final Beneath POINT =
+        new Beneath(0, "under a force at a point the moment has no end: give loaded_radius");
+  }
+
+  /**
    * Surveys a solved plate.
    *
-   * @param pointForce whether a force acts at the very centre, where moments have no end
+   * @param beneath where the moments are not to be had
    * @param at radius asked for [m]; NaN where none
    */
   static PlateResult of(
@@ -69,7 +81,7 @@ public record PlateResult(
       PlateField.Plate plate,
       PlateField.Loads loads,
       double thickness,
-      boolean pointForce,
+      Beneath beneath,
       double at) {
     if (!Double.isNaN(at) && (at < plate.inner() || at > plate.outer())) {
       throw new RefusedException("at is a radius on the plate, between its inner and outer edge.");
@@ -90,8 +102,9 @@ public record PlateResult(
     double mostMoment = Math.max(moment, largest(outer));
     double mostForce = 2 * StrictMath.PI * mostMoment;
     double width = plate.inner() > 0 ? plate.outer() - plate.inner() : 2 * plate.outer();
-    String endless = "under a force at a point the moment has no end: give loaded_radius";
-    boolean unboundedThere = pointForce && at == 0;
+    boolean pointForce = beneath != Beneath.NOWHERE;
+    String endless = beneath.why();
+    boolean unboundedThere = pointForce && at <= beneath.radius();
     return new PlateResult(
         asked(there == null ? Double.NaN : there.deflection()),
         asked(there == null ? Double.NaN : there.slope()),
@@ -132,7 +145,7 @@ public record PlateResult(
         theory(deflection.value(), thickness, width));
   }
 
-  private static Theory theory(double deflection, double thickness, double width) {
+  static Theory theory(double deflection, double thickness, double width) {
     if (thickness > width / 4) {
       return Theory.PLATE_THICKER_THAN_A_QUARTER_OF_ITS_WIDTH;
     }

@@ -15,6 +15,10 @@ public final class RoundPlate {
   private static final String EDGES =
       "A bolted rim lies between fixed and supported: work out both.";
 
+  private static final String TOO_SMALL =
+      "under a force on a circle smaller than half the thickness thin-plate theory makes the moment"
+          + " too large: give half the thickness as loaded_radius, or more";
+
   private RoundPlate() {}
 
   /**
@@ -83,6 +87,11 @@ public final class RoundPlate {
     if (join < innerRadius || join > outerRadius) {
       throw new RefusedException("ring_radius lies between inner_radius and outer_radius.");
     }
+    if (join == innerRadius && ringForce != 0 && !moves(innerEdge)) {
+      throw new RefusedException(
+          "A ring force at an inner edge that cannot move bends nothing: give ring_radius, where it"
+              + " acts.");
+    }
     boolean atRim = join == outerRadius;
     if (atRim && (pressure != 0 || pressureRise != 0 || !moves(outerEdge) || ringCouple != 0)) {
       throw new RefusedException(
@@ -112,7 +121,8 @@ public final class RoundPlate {
             atRim ? ringForce : 0,
             innerCouple,
             outerCouple);
-    return PlateResult.of(new PlateField(plate, loads), plate, loads, thickness, false, at);
+    return PlateResult.of(
+        new PlateField(plate, loads), plate, loads, thickness, PlateResult.Beneath.NOWHERE, at);
   }
 
   private static boolean moves(Edge edge) {
@@ -127,7 +137,8 @@ public final class RoundPlate {
    * Deflection, slopes, moments and stress of a round plate without a hole.
    *
    * <p>A force at a point has no finite moment beneath it; deflections and what happens at the edge
-   * are finite. Give the radius of the circle that carries it to have the stress.
+   * are finite. Give the radius of the circle that carries it to have the stress; thin-plate theory
+   * knows the stress under a circle no smaller than half the thickness.
    *
    * @param radius a
    * @param thickness t
@@ -197,7 +208,13 @@ public final class RoundPlate {
             0,
             0,
             edgeCouple);
-    return PlateResult.of(new PlateField(plate, loads), plate, loads, thickness, point != 0, at);
+    PlateResult.Beneath beneath = PlateResult.Beneath.NOWHERE;
+    if (point != 0) {
+      beneath = PlateResult.Beneath.POINT;
+    } else if (patch != 0 && join < thickness / 2) {
+      beneath = new PlateResult.Beneath(join, TOO_SMALL);
+    }
+    return PlateResult.of(new PlateField(plate, loads), plate, loads, thickness, beneath, at);
   }
 
   static double stiffness(double modulus, double thickness, double poisson) {

@@ -89,7 +89,8 @@ public final class Beam {
    * @param loads further forces and couples, in the plane of the beam
    * @param spreads further spread loads
    * @return the line at x, reactions, end values and greatest values
-   * @throws RefusedException if the ends do not hold the beam, or no section is given
+   * @throws RefusedException if the ends do not hold the beam, no section is given, or a slope is
+   *     past 0.1 rad
    */
   @Calculates(
       source =

@@ -3,6 +3,7 @@ package endfloat.shafts;
 import endfloat.definition.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
@@ -20,6 +21,9 @@ import org.apache.commons.math3.linear.SingularMatrixException;
  * every x.
  */
 final class BeamLine {
+  private static final double SMALL_SLOPE = 0.1;
+  private static final int SLOPES_LOOKED_AT = 8;
+
   private final List<Span> spans;
   private final double[] nodes;
   private final BeamState[] starts;
@@ -45,7 +49,7 @@ final class BeamLine {
    * @param supports one a node, spans.size() + 1 of them
    * @param forces one a node [N]
    * @param couples one a node, positive in the sense that raises the slope [N m]
-   * @throws RefusedException if the supports leave the beam free to move
+   * @throws RefusedException if the supports leave the beam free to move, or it bends too far
    */
   BeamLine(List<Span> spans, List<Support> supports, double[] forces, double[] couples) {
     this.spans = List.copyOf(spans);
@@ -67,6 +71,26 @@ final class BeamLine {
               .start(
                   movement[2 * b], movement[2 * b + 1], movement[2 * b + 2], movement[2 * b + 3]);
       bays.get(b).carried(start, starts);
+    }
+    holdSmallSlopes();
+  }
+
+  /** Small slopes are what the theory rests on; at a tenth it is half a per cent out. */
+  private void holdSmallSlopes() {
+    for (int i = 0; i < spans.size(); i++) {
+      double step = spans.get(i).length() / SLOPES_LOOKED_AT;
+      for (int j = 0; j <= SLOPES_LOOKED_AT; j++) {
+        double slope = Math.abs(within(i, step * j).slope());
+        if (!(slope <= SMALL_SLOPE)) {
+          throw new RefusedException(
+              String.format(
+                  Locale.ROOT,
+                  "It would bend to a slope of %.3g rad; beam theory holds for small slopes, up to"
+                      + " %.1g rad. Are the loads and lengths in their units?",
+                  slope,
+                  SMALL_SLOPE));
+        }
+      }
     }
   }
 

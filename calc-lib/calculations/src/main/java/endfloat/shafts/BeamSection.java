@@ -26,6 +26,14 @@ record BeamSection(double secondMoment, double modulus) {
           "Give one section: diameter (and bore), or width and depth, or second_moment (and"
               + " section_modulus for the stress).");
     }
+    if (!round && bore != 0) {
+      throw new RefusedException(
+          "A bore goes with a diameter; give another section by its moments.");
+    }
+    if (!moments && !Double.isNaN(sectionModulus)) {
+      throw new RefusedException(
+          "section_modulus goes with second_moment; a round or rectangular section has its own.");
+    }
     if (round) {
       Segment segment = new Segment(1, diameter, bore);
       segment.holdHollow();

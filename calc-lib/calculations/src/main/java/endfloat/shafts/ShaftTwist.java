@@ -98,6 +98,7 @@ public final class ShaftTwist {
    * @param shafts in a row, the first with ratio 1
    * @param torque at the first shaft
    * @return stiffness, wind-up, and what each shaft carries
+   * @throws RefusedException without a shaft, or if the first has another ratio than 1
    */
   @Calculates(
       source = "derived: equal power at both ends of a mesh, springs in series",
@@ -106,6 +107,10 @@ public final class ShaftTwist {
   public static Geared twistThroughGears(List<GearedShaft> shafts, @In("N.m") double torque) {
     if (shafts.isEmpty()) {
       throw new RefusedException("Name the shafts: geared_shaft(stiffness: 42 kN.m/rad).");
+    }
+    if (Math.abs(shafts.get(0).ratio() - 1) > 1e-9) {
+      throw new RefusedException(
+          "The first shaft is the one from which all is seen: its ratio is 1.");
     }
     double[] referred = new double[shafts.size()];
     double[] torques = new double[shafts.size()];

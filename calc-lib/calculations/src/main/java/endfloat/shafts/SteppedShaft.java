@@ -28,7 +28,8 @@ public final class SteppedShaft {
    * @param bearingSlopes slope of the shaft in each bearing
    * @param bearingSlopesSide its part sideways
    * @param bearingSlopesResultant of both
-   * @param bearingCouples couple on each bearing that also holds the shaft against tilting
+   * @param bearingCouples couple on each bearing that also holds the shaft against tilting; the
+   *     resultant where there are side loads
    * @param deflections at each load
    * @param deflectionsSide its part sideways
    * @param deflectionsResultant of both
@@ -105,6 +106,7 @@ public final class SteppedShaft {
    * @param at places at which deflection, slope, moment, shear and stress are wanted as well
    * @param spread loads spread over a length, even or growing
    * @return reactions, slopes, deflections and the greatest values
+   * @throws RefusedException if the shaft is not held, or a slope is past 0.1 rad
    */
   @Calculates(
       source =
