@@ -5,11 +5,13 @@ import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
+import java.util.Locale;
 
 /** Hertz contact of two smooth elastic bodies, dry and at rest. */
 public final class HertzContact {
+  private static final double SMALL = 0.5;
   private static final String HOLDS =
-      "Elastic, smooth, dry, and small against the radii: a film, roughness and sliding change it.";
+      "Elastic, smooth, dry: a film, roughness, yielding and sliding change it.";
 
   private HertzContact() {}
 
@@ -41,6 +43,7 @@ public final class HertzContact {
    * @param modulus2 E₂
    * @param poisson1 ν₁
    * @param poisson2 ν₂
+   * @throws RefusedException if the contact reaches past half of a body's radius
    */
   @Calculates(
       source =
@@ -66,6 +69,7 @@ public final class HertzContact {
                     * length
                     * contactModulus(modulus1, modulus2, poisson1, poisson2)
                     * curvature));
+    holdSmall(half, 1 / radius1, curvature(radius2));
     double pressure = 2 * force / (StrictMath.PI * half * length);
     return new Line(
         half, pressure, pressure * StrictMath.PI / 4, 0.30028 * pressure, 0.78615 * half);
@@ -92,6 +96,7 @@ public final class HertzContact {
    * @param modulus2 E₂
    * @param poisson1 ν₁
    * @param poisson2 ν₂
+   * @throws RefusedException if the contact reaches past half of a body's radius
    */
   @Calculates(
       source =
@@ -111,6 +116,7 @@ public final class HertzContact {
     double radius =
         StrictMath.cbrt(
             3 * force / (4 * contactModulus(modulus1, modulus2, poisson1, poisson2) * curvature));
+    holdSmall(radius, 1 / radius1, curvature(radius2));
     return new Point(
         radius, 3 * force / (2 * StrictMath.PI * radius * radius), radius * radius * curvature);
   }
@@ -147,7 +153,8 @@ public final class HertzContact {
    * @param modulus2 E₂
    * @param poisson1 ν₁
    * @param poisson2 ν₂
-   * @throws RefusedException where the bodies touch along a line
+   * @throws RefusedException where the bodies touch along a line, or the ellipse reaches past half
+   *     of a body's radius
    */
   @Calculates(
       source = "K. L. Johnson, Contact Mechanics, 1985, Eqs. (4.24) to (4.31)",
@@ -178,6 +185,17 @@ public final class HertzContact {
     ContactEllipse ellipse =
         ContactEllipse.of(
             open(sum), difference, force, contactModulus(modulus1, modulus2, poisson1, poisson2));
+    // the plane of the short axis, from that of R1
+    double turn =
+        StrictMath.atan2(
+                second * StrictMath.sin(2 * angle), first + second * StrictMath.cos(2 * angle))
+            / 2;
+    double mean1 = (curvature(radius1) + curvature(radius1Across)) / 2;
+    double mean2 = (curvature(radius2) + curvature(radius2Across)) / 2;
+    double differs1 = first / 2 * StrictMath.cos(2 * turn);
+    double differs2 = second / 2 * StrictMath.cos(2 * (angle - turn));
+    holdSmall(ellipse.minor(), mean1 + differs1, mean2 + differs2);
+    holdSmall(ellipse.major(), mean1 - differs1, mean2 - differs2);
     return new Ellipse(
         ellipse.major(),
         ellipse.minor(),
@@ -185,6 +203,21 @@ public final class HertzContact {
         ellipse.approach(),
         (sum - difference) / 2,
         (sum + difference) / 2);
+  }
+
+  /** Half-space theory: a contact half as wide as a body's radius is some 3 % out in pressure. */
+  private static void holdSmall(double half, double... curvatures) {
+    for (double curvature : curvatures) {
+      if (half * Math.abs(curvature) > SMALL) {
+        throw new RefusedException(
+            String.format(
+                Locale.ROOT,
+                "the contact would reach %.3g mm from its middle on a radius of %.3g mm: Hertz holds"
+                    + " where it is less than half the radius",
+                half * 1e3,
+                1e3 / Math.abs(curvature)));
+      }
+    }
   }
 
   /** E* [Pa]. */
