@@ -16,6 +16,23 @@ export const PARTS = [
   { key: "all", word: "all values", holds: () => true },
 ];
 
+/**
+ * The rows of a table of which something is shown, each with the values of it that are.
+ * @param {any} table
+ * @param {string} key of what is shown, one of PARTS
+ */
+export function rowsShown(table, key) {
+  const holds = {
+    clear: (cell) => cell.standing === "clear",
+    verdicts: (cell) => cell.was !== cell.verdict,
+  }[key];
+  if (!holds) return table.first;
+  return table.first
+    .filter((row) => row.change === "changed")
+    .map((row) => ({ ...row, cells: row.cells.filter(holds) }))
+    .filter((row) => row.cells.length > 0);
+}
+
 /** What is said of a difference. @param {string} standing */
 export function standingWords(standing) {
   const words = {

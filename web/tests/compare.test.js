@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { byClause, PARTS, sideName, stateWhen } from "../state/compare.js";
+import { byClause, PARTS, rowsShown, sideName, stateWhen } from "../state/compare.js";
 
 test("sides of two engines are called by their serial numbers, states of one by revision and date", () => {
   const one = { engine_serial: "W6-117", revision: "A", date: "2026-05-12" };
@@ -21,4 +21,12 @@ test("what differs holds another verdict too, even where the value hardly moved"
   const counts = Object.fromEntries(PARTS.map((part) => [part.key, rows.filter(part.holds).length]));
   assert.deepEqual(counts, { differs: 2, clear: 1, verdicts: 1, all: 3 });
   assert.deepEqual(byClause(rows).map((group) => group.rows.length), [2, 1]);
+});
+
+test("of a table those rows are shown in which something is looked for", () => {
+  const changed = { change: "changed", row: "2", cells: [{ head: "lash", standing: "clear", was: "within", verdict: "outside" }, { head: "hours", standing: "clear" }, { head: "rate", standing: "not clear" }] };
+  const table = { first: [changed, { change: "only right", row: "3", cells: [{ head: "lash", standing: "only right", verdict: "within" }] }] };
+  assert.deepEqual(rowsShown(table, "differs"), table.first);
+  assert.deepEqual(rowsShown(table, "clear").map((row) => row.cells.map((cell) => cell.head)), [["lash", "hours"]]);
+  assert.deepEqual(rowsShown(table, "verdicts").map((row) => row.cells.map((cell) => cell.head)), [["lash"]]);
 });

@@ -1,4 +1,4 @@
-import { byClause, PARTS, sideName, standingWords, stateWhen } from "../state/compare.js";
+import { byClause, PARTS, rowsShown, sideName, standingWords, stateWhen } from "../state/compare.js";
 import { isPattern } from "../state/shelf.js";
 import { el, fragment, write } from "./dom.js";
 import { Says } from "./says.js";
@@ -69,7 +69,7 @@ class ComparePage {
   }
 
   #draw() {
-    const { left, right, figures, formulas, texts } = this.#comparison;
+    const { left, right, figures, tables, formulas, texts } = this.#comparison;
     const heads = [sideName(left, right), sideName(right, left)];
     write(document.querySelector("h1"), heads.join(" → "));
     write(document.querySelector("#about"), [left.title, right.title].filter((title, index, all) => all.indexOf(title) === index).join(" / "));
@@ -81,6 +81,7 @@ class ComparePage {
     const parts = [
       schedule("Readings", rows.filter((row) => row.reading), heads),
       schedule("Figures", rows.filter((row) => !row.reading), heads),
+      ...tables.filter((table) => !table.equal).map((table) => tableOf(table, rowsShown(table, this.show.value), heads)),
       wordings("Formulas that differ", formulas, heads),
       wordings("Texts that differ", texts, heads),
       el("p", { class: "how" }, how(this.#comparison), " ", el("a", { href: `/compare/report${location.search}` }, "On paper")),
@@ -122,6 +123,38 @@ function line(row, first) {
     el("td", { class: "moved" }, moved && quantity(row.difference, true), el("span", { class: "stands" }, standingWords(row.standing))),
     el("td", { class: "lim" }, ...(row.limits ?? []).map(limit)),
   );
+}
+
+/** A table row by row: what is told of it, then its first rows that differ. @param {any} table @param {readonly any[]} rows @param {string[]} heads */
+function tableOf(table, rows, heads) {
+  const title = `Table ${table.name}`;
+  const columns = ["Row", "Column", ...heads, "Moved by", "Verdict"].map((head) => el("th", { scope: "col" }, head));
+  return el(
+    "section",
+    { class: "compared rows" },
+    el("h2", {}, el("span", { class: "cl" }, table.clause), " ", title),
+    el("p", { class: "how" }, [table.counts, ...table.said, table.more > 0 && `The first ${table.first.length} rows are listed`].filter(Boolean).join(". "), "."),
+    rows.length > 0 && el("div", { class: "wide", tabindex: 0, role: "region", "aria-label": title }, el("table", {}, el("thead", {}, el("tr", {}, ...columns)), ...rows.map((row) => el("tbody", {}, ...rowLines(row))))),
+  );
+}
+
+/** @param {any} row */
+function rowLines(row) {
+  if (row.change !== "changed") {
+    return [el("tr", {}, el("td", { class: "cl" }, row.row), el("th", { scope: "row" }, standingWords(row.change)), el("td", { class: "text", colspan: 4 }, row.text))];
+  }
+  return row.cells.map((cell, index) => {
+    const other = cell.was !== cell.verdict;
+    return el(
+      "tr",
+      { class: cell.standing === "clear" ? "clear" : "" },
+      el("td", { class: "cl" }, index === 0 ? row.row : ""),
+      el("th", { scope: "row" }, cell.head),
+      ...["left", "right"].map((side) => el("td", { class: "val" }, cell[side] || none())),
+      el("td", { class: "moved" }, cell.difference && quantity(cell.difference, true), el("span", { class: "stands" }, standingWords(cell.standing))),
+      el("td", { class: "lim" }, (cell.was || cell.verdict) && el("span", { class: "pair" }, other && (cell.was ? mark(cell.was) : "none"), other && el("span", { class: "to" }, "→"), cell.verdict ? mark(cell.verdict) : "none")),
+    );
+  });
 }
 
 function value(side) {

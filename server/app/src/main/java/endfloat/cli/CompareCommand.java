@@ -11,6 +11,8 @@ import endfloat.review.Comparison.Row;
 import endfloat.review.Comparison.Standing;
 import endfloat.review.Comparison.Wording;
 import endfloat.review.ComparisonJson;
+import endfloat.review.TableDifference;
+import endfloat.review.TableDifference.Change;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -26,7 +28,7 @@ import picocli.CommandLine.Parameters;
     name = "compare",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    description = "Compares two records, or two states of one: figures, verdicts, formulas, texts.",
+    description = "Compares two records, or two states of one: figures, verdicts, tables, texts.",
     footer = {
       "",
       "A difference is clear where it is larger than its own uncertainty; errors of an instrument",
@@ -112,6 +114,7 @@ final class CompareCommand implements Callable<Integer> {
     if (shown > 0) {
       table.print(out);
     }
+    tables(comparison.tables(), out);
     wordings("Formulas", comparison.formulas(), out);
     wordings("Texts", comparison.texts(), out);
     if (!comparison.shared().isEmpty()) {
@@ -128,9 +131,58 @@ final class CompareCommand implements Callable<Integer> {
             + " verdicts changed.");
   }
 
+  private static void tables(List<TableDifference> tables, PrintStream out) {
+    for (TableDifference table : tables) {
+      if (!table.isEqual()) {
+        out.println("Table " + table.clause() + " " + table.name() + ": " + table.counts() + ".");
+        table.said().forEach(one -> out.println("  " + one + "."));
+        List<TableDifference.Row> changed =
+            table.first().stream().filter(row -> row.change() == Change.CHANGED).toList();
+        if (!changed.isEmpty()) {
+          TextTable rows = new TextTable();
+          rows.row("row", "column", "A", "B", "B less A", "difference", "verdict");
+          changed.forEach(row -> row(row, rows));
+          rows.print(out);
+        }
+        table.first().stream()
+            .filter(row -> row.change() != Change.CHANGED)
+            .forEach(row -> out.println("  " + oneSided(row)));
+        if (table.more() > 0) {
+          out.println("  and " + table.more() + " more rows.");
+        }
+      }
+    }
+  }
+
+  private static String oneSided(TableDifference.Row row) {
+    return "only "
+        + (row.change() == Change.GONE ? "A" : "B")
+        + ", row "
+        + row.key()
+        + ": "
+        + row.text();
+  }
+
+  private static void row(TableDifference.Row row, TextTable rows) {
+    for (TableDifference.Cell cell : row.cells()) {
+      rows.row(
+          row.key(),
+          cell.head(),
+          cell.left(),
+          cell.right(),
+          cell.difference().map(Shown::text).orElse(""),
+          cell.standing().word(),
+          verdicts(cell.was().map(Verdict::word), cell.verdict().map(Verdict::word)));
+    }
+  }
+
   private static String verdicts(Row row) {
     Optional<String> from = row.left().flatMap(Point::verdict).map(Verdict::word);
     Optional<String> to = row.right().flatMap(Point::verdict).map(Verdict::word);
+    return verdicts(from, to);
+  }
+
+  private static String verdicts(Optional<String> from, Optional<String> to) {
     if (from.equals(to)) {
       return to.orElse("");
     }

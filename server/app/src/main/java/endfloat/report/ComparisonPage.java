@@ -38,11 +38,15 @@ public final class ComparisonPage {
     out.start("main", "class", "report compared");
     titleBlock();
     section("Judged otherwise");
-    rows("Limits whose verdict is another one", row -> row.path("judged_otherwise").asBoolean());
+    if (!rowsJudgedOtherwise()
+        || comparison.path("figures").findValuesAsText("judged_otherwise").contains("true")) {
+      rows("Limits whose verdict is another one", row -> row.path("judged_otherwise").asBoolean());
+    }
     section("Readings that differ");
     rows("Readings", row -> row.path("reading").asBoolean() && differs(row));
     section("Figures that differ");
     rows("Figures", row -> !row.path("reading").asBoolean() && differs(row));
+    tables();
     wordings("Workings that read otherwise", comparison.path("formulas"), true);
     wordings("Texts that read otherwise", texts(), false);
     how();
@@ -200,6 +204,89 @@ public final class ComparisonPage {
       out.some("span", "u", u.isEmpty() ? "" : "± " + u);
     } else {
       out.text(point.path("text").asText("–"));
+    }
+    out.end();
+  }
+
+  /** Rows of tables stand with their table; here it is said that there are some. */
+  private boolean rowsJudgedOtherwise() {
+    boolean some = false;
+    for (JsonNode table : comparison.path("tables")) {
+      int count = table.path("values").path("judged_otherwise").asInt();
+      if (count > 0) {
+        some = true;
+        out.element(
+            "p",
+            "quiet",
+            (count == 1 ? "1 row" : count + " rows")
+                + " of table "
+                + table.path("clause").asText()
+                + ", "
+                + table.path("name").asText()
+                + ": see below.");
+      }
+    }
+    return some;
+  }
+
+  private void tables() {
+    for (JsonNode table : comparison.path("tables")) {
+      if (!table.path("equal").asBoolean()) {
+        section("Table " + table.path("clause").asText() + ", " + table.path("name").asText());
+        List<String> said = new ArrayList<>();
+        said.add(table.path("counts").asText());
+        table.path("said").forEach(one -> said.add(one.asText()));
+        int more = table.path("more").asInt();
+        if (more > 0) {
+          said.add("The first " + table.path("first").size() + " rows are listed");
+        }
+        out.element("p", "quiet", String.join(". ", said) + ".");
+        rowsOf(table);
+      }
+    }
+  }
+
+  private void rowsOf(JsonNode table) {
+    if (table.path("first").isEmpty()) {
+      return;
+    }
+    out.start("table", "class", "sides").element("caption", "unseen", "Rows that differ");
+    out.start("thead").start("tr");
+    head("clause", "Row");
+    head("", "Column");
+    head("side", "A");
+    head("side", "B");
+    head("side", "B less A");
+    head("stands", "Difference");
+    head("lim", "Verdict");
+    out.end().end();
+    for (JsonNode row : table.path("first")) {
+      out.start("tbody", "class", "one");
+      String change = row.path("change").asText();
+      if (!change.equals("changed")) {
+        out.start("tr").element("td", "clause", row.path("row").asText());
+        out.start("th", "scope", "row").text(change).end();
+        out.start("td", "colspan", "5").text(row.path("text").asText()).end();
+        out.end().end();
+        continue;
+      }
+      boolean first = true;
+      for (JsonNode cell : row.path("cells")) {
+        out.start("tr").element("td", "clause", first ? row.path("row").asText() : "");
+        out.start("th", "scope", "row").text(cell.path("head").asText()).end();
+        for (String side : new String[] {"left", "right"}) {
+          String text = cell.path(side).asText();
+          out.element("td", "side", text.isEmpty() ? "–" : text);
+        }
+        point(cell.path("difference"));
+        String standing = cell.path("standing").asText();
+        out.element("td", standing.equals("clear") ? "stands clear" : "stands", standing);
+        out.start("td", "class", "lim");
+        verdicts(cell.path("was").asText(), cell.path("verdict"));
+        out.end().end();
+        first = false;
+      }
+      out.end();
     }
     out.end();
   }

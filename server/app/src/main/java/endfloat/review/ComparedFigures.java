@@ -31,15 +31,18 @@ final class ComparedFigures {
     this.roots = roots;
   }
 
-  static List<Row> rows(Side left, Side right, SharedRoots roots) {
-    return new ComparedFigures(left, right, roots).rows();
+  static ComparedFigures of(Side left, Side right, SharedRoots roots) {
+    return new ComparedFigures(left, right, roots);
   }
 
-  private List<Row> rows() {
+  /** All but the columns of tables, which are compared row by row. */
+  List<Row> rows() {
     Map<String, Figure> ours = left.graph().figures();
     Map<String, Figure> theirs = right.graph().figures();
     Map<String, Figure> all = new LinkedHashMap<>(ours);
     theirs.forEach(all::putIfAbsent);
+    all.keySet().removeAll(ComparedTable.columnsOf(left));
+    all.keySet().removeAll(ComparedTable.columnsOf(right));
     List<Row> rows = new ArrayList<>();
     for (String name : all.keySet()) {
       Map<List<Object>, Point> from = points(ours.get(name), left.settings());
@@ -50,7 +53,7 @@ final class ComparedFigures {
           .forEach(
               place ->
                   rows.add(
-                      row(
+                      beside(
                           Optional.ofNullable(from.get(place)),
                           Optional.ofNullable(to.get(place)))));
     }
@@ -85,6 +88,29 @@ final class ComparedFigures {
     return points;
   }
 
+  /** One element of a series of a side, where it has a value. */
+  Optional<Point> point(Figure figure, Figure.Element element, boolean ofLeft) {
+    GraphSettings settings = (ofLeft ? left : right).settings();
+    return text(element.value(), Shown.of(figure, element, settings))
+        .map(text -> new Point(figure, Optional.of(element), element.value(), text));
+  }
+
+  /** Two points of one thing; empty where either side has none. */
+  Optional<Row> row(Optional<Point> from, Optional<Point> to) {
+    return from.isPresent() && to.isPresent() ? Optional.of(beside(from, to)) : Optional.empty();
+  }
+
+  /** U of right less left [SI]. */
+  double expanded(Value.Scalar from, Value.Scalar to) {
+    return Math.max(left.settings().coverage(), right.settings().coverage())
+        * roots.ofDifference(from.gradient(), to.gradient());
+  }
+
+  /** How two numbers stand to one another. */
+  Standing standing(Value.Scalar from, Value.Scalar to) {
+    return from.si() == to.si() ? Standing.NONE : standing(from.si(), to.si(), expanded(from, to));
+  }
+
   private static Optional<String> text(Value value, Optional<Shown> shown) {
     if (value instanceof Value.Words words) {
       return Optional.of(words.text());
@@ -95,7 +121,7 @@ final class ComparedFigures {
     return shown.map(Shown::text);
   }
 
-  private Row row(Optional<Point> from, Optional<Point> to) {
+  private Row beside(Optional<Point> from, Optional<Point> to) {
     Point any = from.or(() -> to).orElseThrow();
     Side side = from.isPresent() ? left : right;
     Optional<Cell> cell = side.record().cell(any.figure().clause());
@@ -110,8 +136,7 @@ final class ComparedFigures {
         standing = Standing.NOT_COMPARABLE;
       } else {
         double moved = b.si() - a.si();
-        double u = roots.ofDifference(a.gradient(), b.gradient());
-        double expanded = Math.max(left.settings().coverage(), right.settings().coverage()) * u;
+        double expanded = expanded(a, b);
         standing = standing(a.si(), b.si(), expanded);
         difference =
             Optional.of(Shown.difference(moved, expanded, to.get().unit(right.settings())));
@@ -170,7 +195,12 @@ final class ComparedFigures {
                         : kind);
   }
 
-  private static boolean isSameKind(Optional<Kind> left, Optional<Kind> right) {
+  /** What the values of a column are. */
+  static Optional<Kind> elementKind(Figure figure) {
+    return figure.kind().map(kind -> kind instanceof Kind.Series of ? of.element() : kind);
+  }
+
+  static boolean isSameKind(Optional<Kind> left, Optional<Kind> right) {
     if (left.orElse(null) instanceof Kind.Quantity a
         && right.orElse(null) instanceof Kind.Quantity b) {
       return a.dimension().same(b.dimension());

@@ -91,7 +91,10 @@ final class ComparedTexts {
               field -> {
                 boolean elsewhere =
                     Set.of("id", "kind", "cells").contains(field.getKey())
-                        || (cell.kind().equals("working") && field.getKey().equals("text"));
+                        || (cell.kind().equals("working") && field.getKey().equals("text"))
+                        // rows are compared as rows; how they were last looked at is no difference
+                        || (cell.kind().equals("table")
+                            && Set.of("rows", "view").contains(field.getKey()));
                 if (!elsewhere) {
                   collect(
                       cell.number(),
@@ -137,7 +140,7 @@ final class ComparedTexts {
 
   /** By what a row of a register or a list is known: an entry by its station. */
   private static String name(JsonNode node) {
-    for (String field : List.of("name", "id", "item", "role")) {
+    for (String field : List.of("name", "id", "item", "role", "head")) {
       if (!node.path(field).asText("").isEmpty()) {
         return node.path(field).asText();
       }

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param shared instruments whose errors both sides share
  * @param notShared instruments of one id that are another instrument or calibration, each with why
  * @param rows figures in the order of the left side, those of the right side alone after them
+ * @param tables of both, row by row; their columns are not among the rows
  * @param formulas lines of workings that read otherwise, and those of one side only
  * @param texts of title block, settings, notes, readings and instruments that read otherwise
  */
@@ -36,6 +37,7 @@ public record Comparison(
     List<String> shared,
     List<String> notShared,
     List<Row> rows,
+    List<TableDifference> tables,
     List<Wording> formulas,
     List<Wording> texts) {
 
@@ -150,13 +152,15 @@ public record Comparison(
     Side other = Side.of(right);
     boolean sameEngine = isSameRecord(left.titleBlock(), right.titleBlock());
     SharedRoots roots = SharedRoots.of(one, other, sameEngine);
+    ComparedFigures figures = ComparedFigures.of(one, other, roots);
     return new Comparison(
         one,
         other,
         sameEngine,
         roots.shared(),
         roots.notShared(),
-        ComparedFigures.rows(one, other, roots),
+        figures.rows(),
+        ComparedTables.of(one, other, figures),
         ComparedTexts.formulas(one, other),
         ComparedTexts.texts(left, right));
   }
@@ -170,18 +174,21 @@ public record Comparison(
 
   /** How many values differ clearly. */
   public long clear() {
-    return rows.stream().filter(row -> row.standing() == Standing.CLEAR).count();
+    return rows.stream().filter(row -> row.standing() == Standing.CLEAR).count()
+        + tables.stream().mapToLong(TableDifference::clear).sum();
   }
 
   /** How many verdicts are others. */
   public long judgedOtherwise() {
-    return rows.stream().filter(Row::isJudgedOtherwise).count();
+    return rows.stream().filter(Row::isJudgedOtherwise).count()
+        + tables.stream().mapToLong(TableDifference::judgedOtherwise).sum();
   }
 
   /** Whether nothing differs. */
   public boolean isEqual() {
     return formulas.isEmpty()
         && texts.isEmpty()
+        && tables.stream().allMatch(TableDifference::isEqual)
         && rows.stream()
             .allMatch(row -> row.standing() == Standing.NONE && !row.isJudgedOtherwise());
   }

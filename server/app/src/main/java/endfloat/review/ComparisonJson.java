@@ -42,6 +42,8 @@ public final class ComparisonJson {
       entry.put("judged_otherwise", row.isJudgedOtherwise());
       more.accept(row, entry);
     }
+    ArrayNode tables = out.putArray("tables");
+    comparison.tables().forEach(table -> tables.add(table(table)));
     wordings(out.putArray("formulas"), comparison.formulas());
     wordings(out.putArray("texts"), comparison.texts());
     return out;
@@ -63,6 +65,49 @@ public final class ComparisonJson {
     ObjectNode out = into.putObject(name).put("text", point.get().text());
     point.get().shown(side.settings()).ifPresent(shown -> out.setAll(shown(shown)));
     point.get().verdict().map(Verdict::word).ifPresent(word -> out.put("verdict", word));
+  }
+
+  private static ObjectNode table(TableDifference table) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    out.put("clause", table.clause()).put("name", table.name()).put("equal", table.isEqual());
+    out.put("rows_by", table.by());
+    out.put("counts", table.counts());
+    table.said().forEach(out.putArray("said")::add);
+    ObjectNode columns = out.putObject("columns");
+    table.columnsGone().forEach(columns.putArray("only_left")::add);
+    table.columnsAdded().forEach(columns.putArray("only_right")::add);
+    out.putObject("rows")
+        .put("left", table.leftRows())
+        .put("right", table.rightRows())
+        .put("changed", table.changed())
+        .put("only_left", table.gone())
+        .put("only_right", table.added());
+    out.putObject("values")
+        .put("changed", table.cells())
+        .put("clear", table.clear())
+        .put("judged_otherwise", table.judgedOtherwise())
+        .put("same_written_otherwise", table.written());
+    ArrayNode first = out.putArray("first");
+    for (TableDifference.Row row : table.first()) {
+      ObjectNode entry = first.addObject().put("row", row.key());
+      entry.put("change", row.change().word());
+      if (row.change() != TableDifference.Change.CHANGED) {
+        entry.put("text", row.text());
+      }
+      ArrayNode cells = entry.putArray("cells");
+      row.cells().forEach(cell -> cells.add(cell(cell)));
+    }
+    return out.put("more", table.more());
+  }
+
+  private static ObjectNode cell(TableDifference.Cell cell) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode().put("head", cell.head());
+    out.put("left", cell.left()).put("right", cell.right());
+    out.put("standing", cell.standing().word());
+    cell.difference().ifPresent(shown -> out.set("difference", shown(shown)));
+    cell.was().ifPresent(verdict -> out.put("was", verdict.word()));
+    cell.verdict().ifPresent(verdict -> out.put("verdict", verdict.word()));
+    return out;
   }
 
   private static ObjectNode shown(Shown shown) {

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Shown;
 import endfloat.http.view.ComparisonView;
 import endfloat.record.InvestigationRecord;
@@ -113,6 +116,27 @@ class ComparisonPageTest {
 
   private static void starts(String cell, Optional<Shown> shown) {
     shown.ifPresent(one -> assertTrue(cell.startsWith(one.value()), cell + " for " + one.text()));
+  }
+
+  @Test
+  void rowsOfATableStandWithTheirKeysAndBothValues() {
+    InvestigationRecord one = ShippedRecords.record(Path.of("../../notebooks/w6-fleet.json"));
+    ObjectNode tree = one.tree().deepCopy();
+    for (JsonNode cell : tree.findParents("name")) {
+      if (cell.path("name").asText().equals("fleet")) {
+        ((ArrayNode) cell.at("/rows/1")).set(5, "0.31");
+        ((ArrayNode) cell.path("rows")).remove(8);
+      }
+    }
+    String fleet =
+        ComparisonPage.html(
+            ComparisonView.of(Comparison.of(one, InvestigationRecord.of(tree))), PaperSize.A4);
+    String part = fleet.substring(fleet.indexOf("Table 2, fleet"), fleet.indexOf("Table 4.2"));
+    String text = part.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+    assertTrue(text.contains("14 and 13 rows, 1 changed, 1 only left"), text);
+    assertTrue(text.contains("2 lash 0.21 mm 0.31 mm 0.100 mm ± 0.011 clear within then outside"));
+    assertTrue(text.contains("9 only left craft 9, batch 23-B"), text);
+    assertTrue(fleet.contains("row of table 2, fleet: see below"), "said among what is judged");
   }
 
   @Test
