@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What lines see of a graph while they are worked out, and what they leave behind. */
 final class Evaluation implements Frame {
@@ -140,9 +141,18 @@ final class Evaluation implements Frame {
 
   /** Whether work is going on that a figure waits for. */
   boolean hasOpenWork() {
+    return openWork().findAny().isPresent();
+  }
+
+  /** The same of another process. */
+  boolean hasOpenWorkElsewhere() {
+    return openWork().anyMatch(HeavyWork::runsElsewhere);
+  }
+
+  private Stream<HeavyWork> openWork() {
     return heavy.values().stream()
         .flatMap(ofName -> ofName.values().stream())
-        .anyMatch(HeavyWork::isOpen);
+        .filter(HeavyWork::isOpen);
   }
 
   /** Cancels all work. */

@@ -50,6 +50,17 @@ public record GivesHead(List<Give> gives, List<LineProblem> problems) {
     return new GivesHead(List.copyOf(gives), List.copyOf(problems));
   }
 
+  /** The head with one name for another; columns of what it gives keep theirs. */
+  public static String renamed(String text, String from, String to) {
+    List<String> renamed = new ArrayList<>();
+    for (String part : parts(text)) {
+      Matcher one = ONE.matcher(part);
+      boolean isIt = one.matches() && one.group(1).equals(from);
+      renamed.add(isIt ? part.substring(0, one.start(1)) + to + part.substring(one.end(1)) : part);
+    }
+    return String.join(",", renamed);
+  }
+
   /** Commas part what is given, but for those in brackets. */
   private static List<String> parts(String text) {
     List<String> parts = new ArrayList<>();

@@ -57,9 +57,23 @@ public final class HeavyWork {
     cancelled = true;
   }
 
-  /** Ends it at the user's word: unlike a cancelled one it says so in place of its value. */
-  public void stop() {
+  /**
+   * Ends it at the user's word: unlike a cancelled one it says so in place of its value, and at
+   * once, however long the work takes to end.
+   *
+   * @return whether it was going on
+   */
+  public synchronized boolean stop() {
+    if (!isOpen()) {
+      return false;
+    }
     stopped = true;
+    failure = new LineFailure(term.span(), "The run was stopped.", "Run it again when it suits.");
+    return true;
+  }
+
+  public boolean isStopped() {
+    return stopped;
   }
 
   public boolean isCancelled() {
@@ -84,17 +98,25 @@ public final class HeavyWork {
           return !cancelled && !stopped;
         };
     try {
-      value = term.run(values, identity, frame, told);
+      settle(term.run(values, identity, frame, told), null);
     } catch (LineFailure e) {
-      failure = e;
+      settle(null, e);
     } catch (RuntimeException e) {
       // a fault of the program: the sheet must not wait for it for ever
       LOG.log(Level.SEVERE, "the " + called() + " broke off", e);
-      failure =
+      settle(
+          null,
           new LineFailure(
               term.span(),
               "The " + called() + " broke off by a fault of its own.",
-              "Try other values, and report this.");
+              "Try other values, and report this."));
+    }
+  }
+
+  private synchronized void settle(Value found, LineFailure why) {
+    if (!stopped) {
+      value = found;
+      failure = why;
     }
   }
 

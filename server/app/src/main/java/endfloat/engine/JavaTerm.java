@@ -6,7 +6,10 @@ import endfloat.working.Kind;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * A source with its inputs. Its uncertainty comes by differences: the source is run again with each
@@ -15,8 +18,34 @@ import java.util.List;
 record JavaTerm(String source, List<Input> inputs, List<Give> gives, CellRunner runner)
     implements SlowTerm {
 
-  /** A name of the source and what it stands for. */
-  record Input(String java, Kind kind) {}
+  /** A name of the source and what it stands for; of a record of results what the source names. */
+  record Input(String java, Kind kind) {
+    static Input of(String java, Kind kind, String source) {
+      if (!(kind instanceof Kind.Fields all)) {
+        return new Input(java, kind);
+      }
+      Set<String> named = JavaNames.fieldsRead(source, java);
+      Map<String, Kind> read = new LinkedHashMap<>();
+      all.fields()
+          .forEach(
+              (name, field) -> {
+                boolean isNamed = named.isEmpty() || named.contains(JavaNames.camel(name));
+                if (isNamed && !(field instanceof Kind.Parts)) {
+                  read.put(name, field);
+                }
+              });
+      return new Input(java, new Kind.Fields(read));
+    }
+
+    /** So much of a value as the source reads: only that is tried with other numbers. */
+    Value read(Value value) {
+      if (!(value instanceof Value.Fields all) || !(kind instanceof Kind.Fields read)) {
+        return value;
+      }
+      List<String> names = List.copyOf(read.fields().keySet());
+      return new Value.Fields(names, names.stream().map(all::get).toList());
+    }
+  }
 
   @Override
   public Span span() {

@@ -70,16 +70,13 @@ final class RunNode extends Node {
             java + " may be " + other.name() + " or " + slot.name() + ".",
             "Rename one of them.");
       }
-      if (slot.kind() instanceof Kind.Parts || slot.kind() instanceof Kind.Fields) {
+      if (slot.kind() instanceof Kind.Parts) {
         throw new LineFailure(
             START,
-            slot.name()
-                + " is "
-                + (slot.kind() instanceof Kind.Parts ? "a list of parts" : "a record of results")
-                + ", which Java cannot read here.",
+            slot.name() + " is a list of parts, which Java cannot read here.",
             "Give the number that is needed a line and a name of its own.");
       }
-      inputs.add(new JavaTerm.Input(java, slot.kind()));
+      inputs.add(JavaTerm.Input.of(java, slot.kind(), source.text()));
     }
     if (head.gives().isEmpty() && head.problems().isEmpty()) {
       throw new LineFailure(
@@ -104,7 +101,7 @@ final class RunNode extends Node {
             });
     Value[] values = new Value[used.size()];
     for (int i = 0; i < values.length; i++) {
-      values[i] = frame.of(used.get(i));
+      values[i] = term.inputs().get(i).read(frame.of(used.get(i)));
     }
     return frame.heavy(term, values, attempt + ":" + source.gives() + ":" + source.text());
   }
@@ -116,7 +113,7 @@ final class RunNode extends Node {
 
   /** The names of the record that it reads. */
   List<String> readNames() {
-    return used.stream().map(Slot::name).toList();
+    return feeds().stream().map(Slot::name).toList();
   }
 
   List<Give> gives() {

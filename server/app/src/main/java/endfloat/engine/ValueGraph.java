@@ -105,6 +105,11 @@ public final class ValueGraph {
     return evaluation.hasOpenWork();
   }
 
+  /** Whether another process is at work for a figure, which takes as long as its source likes. */
+  public boolean isWorkingElsewhere() {
+    return evaluation.hasOpenWorkElsewhere();
+  }
+
   /** Cancels all heavy work: the graph is not needed any more. */
   public void cancelHeavyWork() {
     evaluation.cancelWork();

@@ -35,13 +35,17 @@ final class Waits {
     Set<Node> seen = new HashSet<>(Set.of(start));
     ArrayDeque<Node> next = new ArrayDeque<>(List.of(start));
     while (!next.isEmpty()) {
-      for (Slot read : awaited(next.poll())) {
+      Node waits = next.poll();
+      for (Slot read : awaited(waits)) {
         for (Node giver : read.givers()) {
           boolean done = !seen.add(giver);
           if (!done && giver.state() == Figure.State.WAITING && giver.problem() == null) {
             next.add(giver);
-          } else if (!done) {
+          } else if (!done && !(giver instanceof RunNode)) {
             found.add(waiting(read, giver));
+          } else if (!done && waits != start) {
+            // the run of a java clause has no name: what it gives has
+            found.add(waiting(waits.giving(), waits));
           }
         }
       }

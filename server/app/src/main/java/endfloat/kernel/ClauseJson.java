@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import endfloat.engine.CellRunner;
 import endfloat.engine.Give;
 import endfloat.engine.Gradient;
+import endfloat.engine.JavaNames;
 import endfloat.engine.Value;
 import endfloat.quantities.Kinds;
 import endfloat.units.Dimension;
@@ -41,7 +42,16 @@ final class ClauseJson {
 
   private static Map<String, Object> read(CellRunner.Read read) {
     Map<String, Object> json = declared(read.java(), read.kind());
-    if (read.value() instanceof Value.Series series) {
+    if (read.value() instanceof Value.Fields all && read.kind() instanceof Kind.Fields kinds) {
+      List<Object> fields = new ArrayList<>();
+      kinds
+          .fields()
+          .forEach(
+              (name, kind) ->
+                  fields.add(
+                      read(new CellRunner.Read(JavaNames.camel(name), kind, all.get(name)))));
+      json.put("fields", fields);
+    } else if (read.value() instanceof Value.Series series) {
       List<Object> values = new ArrayList<>();
       List<Object> labels = new ArrayList<>();
       for (int i = 0; i < series.size(); i++) {
@@ -79,6 +89,13 @@ final class ClauseJson {
   static Map<String, Object> declared(String java, Kind kind) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("java", java);
+    if (kind instanceof Kind.Fields record) {
+      json.put("form", "record");
+      List<Object> fields = new ArrayList<>();
+      record.fields().forEach((name, of) -> fields.add(declared(JavaNames.camel(name), of)));
+      json.put("fields", fields);
+      return json;
+    }
     Kind element = kind instanceof Kind.Series series ? series.element() : kind;
     boolean series = kind instanceof Kind.Series;
     if (element instanceof Kind.Words) {

@@ -3,6 +3,8 @@ package endfloat.kernel;
 import endfloat.engine.CellRunner.Help;
 import endfloat.engine.CellRunner.Read;
 import endfloat.engine.Give;
+import endfloat.engine.JavaNames;
+import endfloat.working.Kind;
 import io.github.spencerpark.jupyter.kernel.display.mime.MIMEType;
 import io.github.spencerpark.jupyter.messages.Message;
 import io.github.spencerpark.jupyter.messages.MessageType;
@@ -11,6 +13,7 @@ import io.github.spencerpark.jupyter.messages.reply.InspectReply;
 import io.github.spencerpark.jupyter.messages.request.CompleteRequest;
 import io.github.spencerpark.jupyter.messages.request.InspectRequest;
 import java.util.List;
+import javax.lang.model.SourceVersion;
 
 /** Asks a kernel how a source may go on: it stands in a method, behind what it reads and gives. */
 final class SourceHelp {
@@ -54,11 +57,31 @@ final class SourceHelp {
       head.append(" = null; ");
     }
     for (Read read : reads) {
-      if (gives.stream().noneMatch(give -> give.java().equals(read.java()))) {
-        head.append(ClauseJson.type(ClauseJson.declared(read.java(), read.kind())));
-        head.append(' ').append(read.java()).append(" = null; ");
+      boolean isGiven = gives.stream().anyMatch(give -> give.java().equals(read.java()));
+      if (!isGiven && !SourceVersion.isKeyword(read.java())) {
+        declare(read.java(), read.kind(), read.java() + "Results", " = null; ", head);
       }
     }
     return head.toString();
+  }
+
+  /** A record of results is of a class that has its fields. */
+  private static void declare(
+      String java, Kind kind, String ofClass, String end, StringBuilder head) {
+    String type = ofClass;
+    if (kind instanceof Kind.Fields record) {
+      head.append("class ").append(ofClass).append(" { ");
+      record
+          .fields()
+          .forEach(
+              (name, field) -> {
+                String part = JavaNames.camel(name);
+                declare(part, field, ofClass + "_" + part, "; ", head);
+              });
+      head.append("} ");
+    } else {
+      type = ClauseJson.type(ClauseJson.declared(java, kind));
+    }
+    head.append(type).append(' ').append(java).append(end);
   }
 }

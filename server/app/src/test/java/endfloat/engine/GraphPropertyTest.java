@@ -103,7 +103,7 @@ class GraphPropertyTest {
     return new GraphSource(clauses, List.of(), GraphSettings.STANDARD);
   }
 
-  private static List<Object> state(ValueGraph graph) {
+  static List<Object> state(ValueGraph graph) {
     List<Object> all = new ArrayList<>(graph.figures().values());
     for (Clause clause : graph.source().clauses()) {
       all.addAll(graph.problems(clause.id()));

@@ -85,6 +85,26 @@ class JavaRunsTest {
     assertFalse(graph.figures().containsKey("c7.run"));
   }
 
+  /** JavaHistoryTest has more of them, of a runner that only adds. */
+  @Test
+  void whateverWasTypedBeforeTheFiguresAreThoseOfTheLastTextBitForBit() {
+    String last = "area = length.times(width).as(Area.class);";
+    String other = "area = width.times(width).times(number.si()).as(Area.class);";
+    String after = "part = area / length ^ 2";
+    ValueGraph lived = ran("area [mm2], length_2 [mm]", other + " length2 = width;", after);
+    lived.update(record("area [mm2]", other, after));
+    lived.update(new Clause.Working("w1", "1", "length [mm] = 7 mm\nwidth [mm] = 50 mm"));
+    runs.approvals().approve(other);
+    lived.again("c7");
+    lived.update(record("area [mm2]", "area = lenght;", after));
+    runs.approvals().approve(last);
+    lived.update(record("area [mm2]", last, after));
+    ValueGraph anew = ValueGraph.of(record("area [mm2]", last, after), runs);
+    assertEquals(Figure.State.FRESH, anew.figure("part").orElseThrow().state());
+    assertEquals(anew.figures(), lived.figures());
+    assertEquals(anew.problems("c7"), lived.problems("c7"));
+  }
+
   @Test
   void whatIsNoSmoothFunctionCarriesNoUncertaintyAndSaysSo() {
     ValueGraph graph =
@@ -123,6 +143,40 @@ class JavaRunsTest {
             .map(s -> s.sort())
             .toList();
     assertEquals(List.of("text", "table", "svg"), sorts);
+  }
+
+  /** Values of check A06-steel-hollow of press_fit: the Lame equations. */
+  @Test
+  void theFieldsOfARecordOfResultsAreReadTypedAndWithTheirUncertainty() {
+    String source =
+        "load = joint.pressure.times(area).as(Force.class); hoop = joint.shaftHoopBore;";
+    runs.approvals().approve(source);
+    String lines =
+        "fit [mm] = 0.06 mm \u00b1 0.002 mm\narea [mm2] = 10 mm^2\njoint = press_fit(60 mm, fit,"
+            + " hub_outside: 90 mm, length: 50 mm, modulus_hub: 207000 MPa, poisson_hub: 0.292,"
+            + " modulus_shaft: 207000 MPa, poisson_shaft: 0.292, shaft_bore: 30 mm,"
+            + " friction: 0.15)\nsame [N] = joint.pressure * area";
+    Clause java = new Clause.Java("c7", "2", "load [N], hoop [MPa]", source);
+    List<Clause> clauses = List.of(new Clause.Working("w1", "1", lines), java);
+    ValueGraph graph =
+        ValueGraph.of(new GraphSource(clauses, List.of(), GraphSettings.STANDARD), runs);
+    assertEquals(List.of(), graph.problems("w1"));
+    assertEquals(List.of(), graph.problems("c7"));
+    Figure load = graph.figure("load").orElseThrow();
+    assertEquals(485.15625, load.si(), 1e-6);
+    assertEquals(-129.375e6, graph.figure("hoop").orElseThrow().si(), 1);
+    double u = graph.figure("same").orElseThrow().standardUncertainty();
+    assertEquals(u, load.standardUncertainty(), 1e-6 * u);
+    assertTrue(u > 1, "there is some to be carried");
+    // of the many fields those two alone that the source names
+    String carried = graph.javaRun("c7").orElseThrow().ran().orElseThrow().carried();
+    assertTrue(carried.contains("2 numbers"), carried);
+    graph.update(new Clause.Java("c7", "2", "load [N]", "load = joint.torque;"));
+    runs.approvals().approve("load = joint.torque;");
+    graph.again("c7");
+    assertEquals(
+        "A torque stands where a force is wanted.",
+        graph.problems("c7").get(0).problem().message());
   }
 
   @Test

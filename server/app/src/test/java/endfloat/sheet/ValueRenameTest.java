@@ -68,6 +68,38 @@ class ValueRenameTest {
   }
 
   @Test
+  void javaAndTablesNameItAnewAndTheirTextsAndCommentsDoNot() throws IOException {
+    InvestigationRecord record =
+        InvestigationRecord.read(
+            """
+            {"format":"endfloat-record","version":1,"title_block":{"title":"Bush"},"cells":[
+            {"id":"w","kind":"working","text":"bore_hot [mm] = 22.1 mm\\nused [mm] = gap + max(wear.lash)"},
+            {"id":"t","kind":"table","name":"wear","columns":[{"head":"lash","kind":"number","unit":"mm"},{"head":"left","kind":"number","unit":"mm","formula":"bore_hot - wear.lash"}],"rows":[["1"]],"limits":["limit wear.left: at least bore_hot / 2"]},
+            {"id":"j","kind":"java","gives":"gap [mm], curve: table(gap [mm])","text":"// boreHot\\ngap = boreHot.minus(wearLash.get(0)); String s = \\"boreHot\\";"}]}
+            """
+                .getBytes(StandardCharsets.UTF_8));
+    disk.plant(TwoClients.PLACE.file(), record.write());
+    OpenSheet sheet = TwoClients.open(disk, TwoClients.clock());
+    String[][] names = {{"bore_hot", "bush_warm"}, {"gap", "hot_gap"}, {"wear", "tear"}};
+    for (String[] name : names) {
+      Change change = ValueRename.of(sheet.snapshot().record(), name[0], name[1]);
+      long seen = sheet.snapshot().revision();
+      sheet.apply(new Edit("e" + name[0], "", "page", "", seen, change));
+    }
+    assertEquals(
+        "// boreHot\nhotGap = bushWarm.minus(tearLash.get(0)); String s = \"boreHot\";",
+        sheet.snapshot().record().cell("j").orElseThrow().text());
+    assertTrue(cell(sheet, "j").contains("\"hot_gap [mm], curve: table(gap [mm])\""));
+    assertTrue(cell(sheet, "w").contains("used [mm] = hot_gap + max(tear.lash)"));
+    assertTrue(cell(sheet, "t").contains("\"bush_warm - tear.lash\""), cell(sheet, "t"));
+    assertTrue(cell(sheet, "t").contains("limit tear.left: at least bush_warm / 2"));
+    for (String no : new String[] {"s", "double"}) {
+      InvestigationRecord now = sheet.snapshot().record();
+      assertThrows(EditRefusedException.class, () -> ValueRename.of(now, "bush_warm", no), no);
+    }
+  }
+
+  @Test
   void oneUndoTakesTheWholeOfItBackAndItOutlivesTheProgram() throws IOException {
     OpenSheet sheet = open();
     String before = sheet.snapshot().record().tree().path("cells").toString();

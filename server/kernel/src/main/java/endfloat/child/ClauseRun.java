@@ -2,6 +2,7 @@ package endfloat.child;
 
 import endfloat.clause.Body;
 import endfloat.clause.Shown;
+import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,11 +86,25 @@ final class ClauseRun {
     }
     Body one = (Body) body.getConstructor().newInstance();
     for (int i = 0; i < values.length; i++) {
-      body.getField(program.reads().get(i).java()).set(one, values[i]);
+      set(one, body.getField(program.reads().get(i).java()), values[i]);
     }
     one.showsTo(shown);
     one.run();
     return one;
+  }
+
+  /** The fields of a record of results are those of an object of its class. */
+  private static void set(Object of, Field field, Object value)
+      throws ReflectiveOperationException {
+    if (!(value instanceof Map<?, ?> record)) {
+      field.set(of, value);
+      return;
+    }
+    Object results = field.getType().getConstructor().newInstance();
+    for (Map.Entry<?, ?> part : record.entrySet()) {
+      set(results, field.getType().getField(String.valueOf(part.getKey())), part.getValue());
+    }
+    field.set(of, results);
   }
 
   private static final class FreshClasses extends ClassLoader {

@@ -1,5 +1,7 @@
 package endfloat.child;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -30,10 +32,7 @@ final class ClauseText {
     StringBuilder text = new StringBuilder(IMPORTS).append(own);
     text.append("@SuppressWarnings(\"all\") public final class ").append(CLASS);
     text.append(" extends endfloat.clause.Body { ");
-    for (Program.Read read : program.reads()) {
-      text.append("public ").append(type(read.form(), read.type())).append(' ');
-      text.append(read.java()).append("; ");
-    }
+    reads(program.reads(), "", text);
     for (Program.Give give : program.gives()) {
       text.append("public ").append(type(give.form(), give.type())).append(' ');
       text.append(give.java()).append("; ");
@@ -42,6 +41,21 @@ final class ClauseText {
         .append(rest)
         .append("\n}}\n")
         .toString();
+  }
+
+  /** Fields for what is read; a record of results is a class of its own, with fields in turn. */
+  private static void reads(List<Program.Read> reads, String of, StringBuilder text) {
+    for (Program.Read read : reads) {
+      String type = type(read.form(), read.type());
+      if (read.form().equals("record")) {
+        type = of + read.java().substring(0, 1).toUpperCase(Locale.ROOT) + read.java().substring(1);
+        type += "Results";
+        text.append("public static final class ").append(type).append(" { ");
+        reads(read.fields(), type, text);
+        text.append("} ");
+      }
+      text.append("public ").append(type).append(' ').append(read.java()).append("; ");
+    }
   }
 
   /** Imports stand first in a clause as in any Java; blanks take their place. */
@@ -69,6 +83,7 @@ final class ClauseText {
       case "text", "chart" -> "String";
       case "texts" -> "List<String>";
       case "truth" -> "Boolean";
+      case "record" -> "";
       case "table" -> "tech.tablesaw.api.Table";
       default -> throw new IllegalArgumentException("no form " + form);
     };

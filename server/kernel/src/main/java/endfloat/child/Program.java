@@ -24,10 +24,20 @@ record Program(
 
   /**
    * @param java name of the field
-   * @param form {@code quantity}, {@code series}, {@code text} or {@code truth}
+   * @param form {@code quantity}, {@code series}, {@code text}, {@code texts}, {@code truth} or
+   *     {@code record}
    * @param type interface of its kind; empty where there is none
    */
-  record Read(String java, String form, String type, Map<?, ?> value) {}
+  record Read(String java, String form, String type, Map<?, ?> value) {
+    static Read of(Map<?, ?> read) {
+      return new Read(text(read, "java"), text(read, "form"), text(read, "type"), read);
+    }
+
+    /** The named parts of a record of results; none of anything else. */
+    List<Read> fields() {
+      return list(value.get("fields")).stream().map(one -> of((Map<?, ?>) one)).toList();
+    }
+  }
 
   /**
    * @param form {@code quantity}, {@code series}, {@code text}, {@code truth}, {@code chart} or
@@ -39,7 +49,7 @@ record Program(
 
   /**
    * @param read which of the values read
-   * @param element of a series; 0 for a quantity
+   * @param element which of its numbers, from 0
    */
   record Trial(int read, int element, double si) {}
 
@@ -50,8 +60,7 @@ record Program(
     }
     List<Read> reads = new ArrayList<>();
     for (Object one : list(clause.get("reads"))) {
-      Map<?, ?> read = (Map<?, ?>) one;
-      reads.add(new Read(text(read, "java"), text(read, "form"), text(read, "type"), read));
+      reads.add(Read.of((Map<?, ?>) one));
     }
     List<Give> gives = new ArrayList<>();
     for (Object one : list(clause.get("gives"))) {

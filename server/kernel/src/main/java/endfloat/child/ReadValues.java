@@ -9,13 +9,15 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Dimensionless;
 
-/** What a clause reads, from JSON values. */
+/** What a clause reads, from JSON values; a record of results is a map of its fields. */
 final class ReadValues {
   private ReadValues() {}
 
   static Object of(Program.Read read) {
     return switch (read.form()) {
-      case "quantity" -> measured(read, read.value());
+      // a result that is absent, such as the strength of a material nobody vouches for
+      case "quantity" -> read.value().get("si") == null ? null : measured(read, read.value());
+      case "record" -> record(read.fields());
       case "series" -> series(read);
       case "texts" ->
           Program.list(read.value().get("values")).stream().map(String::valueOf).toList();
@@ -23,6 +25,12 @@ final class ReadValues {
       case "truth" -> Boolean.TRUE.equals(read.value().get("truth"));
       default -> throw new IllegalArgumentException("no form " + read.form());
     };
+  }
+
+  private static Map<String, Object> record(List<Program.Read> fields) {
+    Map<String, Object> record = new LinkedHashMap<>();
+    fields.forEach(field -> record.put(field.java(), of(field)));
+    return record;
   }
 
   private static MeasuredSeries<?> series(Program.Read read) {
@@ -63,9 +71,32 @@ final class ReadValues {
     if (value instanceof Measured<?> one) {
       return one.at(si);
     }
+    if (value instanceof Map<?, ?> record) {
+      return with(record, element, si);
+    }
     MeasuredSeries<?> series = (MeasuredSeries<?>) value;
     List<Measured<?>> values = new ArrayList<>(series.values());
     values.set(element, values.get(element).at(si));
     return typed(series.axes(), series.labels(), values);
+  }
+
+  private static Map<String, Object> with(Map<?, ?> record, int element, double si) {
+    Map<String, Object> changed = new LinkedHashMap<>();
+    int left = element;
+    for (Map.Entry<?, ?> field : record.entrySet()) {
+      int count = numbers(field.getValue());
+      boolean isIt = left >= 0 && left < count;
+      Object value = isIt ? with(field.getValue(), left, si) : field.getValue();
+      changed.put(String.valueOf(field.getKey()), value);
+      left -= count;
+    }
+    return changed;
+  }
+
+  private static int numbers(Object value) {
+    if (value instanceof Map<?, ?> record) {
+      return record.values().stream().mapToInt(ReadValues::numbers).sum();
+    }
+    return value instanceof Measured<?> ? 1 : value instanceof MeasuredSeries<?> s ? s.size() : 0;
   }
 }

@@ -32,9 +32,16 @@ public final class LiveDesk implements AutoCloseable {
   private final ExecutorService charts;
   private final Map<RecordId, LiveSheet> open = new HashMap<>();
 
+  private final Duration linger;
+
   private LiveDesk(
-      Shelf shelf, ScheduledExecutorService timer, ExecutorService slow, ExecutorService charts) {
+      Shelf shelf,
+      Duration linger,
+      ScheduledExecutorService timer,
+      ExecutorService slow,
+      ExecutorService charts) {
     this.shelf = shelf;
+    this.linger = linger;
     this.timer = timer;
     this.slow = slow;
     this.charts = charts;
@@ -42,8 +49,16 @@ public final class LiveDesk implements AutoCloseable {
 
   /** For the records of a shelf; none is open yet. */
   public static LiveDesk of(Shelf shelf) {
+    return of(shelf, LINGER);
+  }
+
+  /**
+   * @param linger for which a sheet stays open that no page shows and nothing is worked out for
+   */
+  static LiveDesk of(Shelf shelf, Duration linger) {
     return new LiveDesk(
         shelf,
+        linger,
         Executors.newSingleThreadScheduledExecutor(work -> thread(work, "saver")),
         Executors.newFixedThreadPool(slowThreads(), work -> thread(work, "slow work")),
         Executors.newSingleThreadExecutor(work -> thread(work, "charts")));
@@ -120,11 +135,15 @@ public final class LiveDesk implements AutoCloseable {
 
   private void closeLater(RecordId id, LiveSheet sheet) {
     if (!sheet.isWatched() && !timer.isShutdown()) {
-      timer.schedule(() -> closeUnwatched(id, sheet), LINGER.toMillis(), TimeUnit.MILLISECONDS);
+      timer.schedule(() -> closeUnwatched(id, sheet), linger.toMillis(), TimeUnit.MILLISECONDS);
     }
   }
 
   private synchronized void closeUnwatched(RecordId id, LiveSheet sheet) {
+    if (sheet.isWorking()) {
+      closeLater(id, sheet);
+      return;
+    }
     if (sheet.isWatched() || !open.remove(id, sheet)) {
       return;
     }

@@ -115,6 +115,11 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
     return !pages.isEmpty();
   }
 
+  /** Whether figures are still to come, which would not be saved if it were closed now. */
+  synchronized boolean isWorking() {
+    return view.isWorking();
+  }
+
   /** Makes an edit, tells its author what became of it, then tells all pages what changed. */
   void edit(Page page, Edit edit) {
     turn.run(() -> sheet.apply(edit), answer -> page.send(answered(answer)));
@@ -178,7 +183,10 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
     return Page.message("kept").put("edit", kept.edit()).put("revision", kept.revision());
   }
 
-  /** While figures are being worked out there are none to save; the last save waits for them. */
+  /**
+   * While figures are being worked out there are none to save. The last save waits for them, but
+   * for those of another process: the program is ending, and the next opening works them out.
+   */
   private Optional<ObjectNode> results(InvestigationRecord record, long revision) {
     synchronized (this) {
       boolean working = view.isWorking();
@@ -187,7 +195,11 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
             ? Optional.of(view.results())
             : Optional.empty();
       }
+      boolean elsewhere = view.figures().graph().isWorkingElsewhere();
       view.figures().graph().cancelHeavyWork();
+      if (elsewhere) {
+        return Optional.empty();
+      }
     }
     return Optional.of(Results.recomputed(record));
   }
@@ -218,7 +230,7 @@ public final class LiveSheet implements SheetListener, AutoCloseable {
   }
 
   /** Ends the run of a java clause. */
-  synchronized void stopJava(String clause) {
+  void stopJava(String clause) {
     slowWork.stop(clause + ".run");
   }
 

@@ -42,11 +42,11 @@ final class SlowWork {
     }
   }
 
-  /** Ends the work of a name at the user's word. */
+  /** Ends the work of a name at the user's word; it is over at once for all who wait for it. */
   void stop(String name) {
     HeavyWork work = running.get(name);
-    if (work != null) {
-      work.stop();
+    if (work != null && work.stop()) {
+      done.accept(work);
     }
   }
 
@@ -65,7 +65,7 @@ final class SlowWork {
           }
         });
     running.remove(work.name(), work);
-    if (!work.isCancelled()) {
+    if (!work.isCancelled() && !work.isStopped()) {
       done.accept(work);
     }
   }
