@@ -55,7 +55,21 @@ public record CauseSizes(
     for (int i = 0; i < board.causes().size(); i++) {
       CauseBoard.Cause cause = board.causes().get(i);
       String figure = CauseLines.contribution(id, cause);
-      causes.add(new Adds(cause, figure, enough(graph, figure, needed)));
+      Set<String> uncarried = new TreeSet<>(graph.uncarried(figure));
+      uncarried.addAll(graph.uncarried(CauseLines.needed(id)));
+      if (!uncarried.isEmpty()) {
+        problems.add(
+            problem(
+                id,
+                "/causes/" + i + "/contribution",
+                "Whether it is big enough cannot be said: the uncertainty of "
+                    + String.join(", ", uncarried)
+                    + " is not carried",
+                "Write its source as a smooth function of what it reads",
+                LineProblem.Severity.HINT));
+      }
+      Optional<Figure> known = uncarried.isEmpty() ? needed : Optional.empty();
+      causes.add(new Adds(cause, figure, enough(graph, figure, known)));
       if (cause.ruledOut() && cause.isOpen()) {
         problems.add(
             problem(

@@ -9,6 +9,7 @@ import java.util.Set;
 final class GivenNode extends Node {
   private final Give give;
   private final int place;
+  private boolean lost;
 
   /**
    * @param place of it in the head, from 0
@@ -50,11 +51,17 @@ final class GivenNode extends Node {
   @Override
   Value evaluate(Frame frame) {
     Value.Ran ran = (Value.Ran) frame.of(reads()[0]);
-    String lost = ran.lost().get(place);
-    if (!lost.isEmpty()) {
-      frame.hint(new LineProblem(new Span(1, 1, 2), lost, "", LineProblem.Severity.HINT));
+    String why = ran.lost().get(place);
+    lost = !why.isEmpty();
+    if (lost) {
+      frame.hint(new LineProblem(new Span(1, 1, 2), why, "", LineProblem.Severity.HINT));
     }
     return ran.given().get(place);
+  }
+
+  @Override
+  String givesUncarried() {
+    return lost ? give.name() : "";
   }
 
   /** Units of the columns of a table. */

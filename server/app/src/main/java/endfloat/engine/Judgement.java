@@ -21,7 +21,8 @@ import java.util.Optional;
  * @param authority document and place; empty for the engineer's own
  * @param condition such as hot or cold
  * @param state new or worn
- * @param probability that the true value lies inside, both limits included
+ * @param probability that the true value lies inside, both limits included; NaN where the
+ *     uncertainty is not whole
  * @param comment behind the line
  */
 public record Judgement(

@@ -145,6 +145,9 @@ final class LimitNode extends LineNode {
       side(conformity, value, most, -1, coverage, frame);
     }
     DecisionRule rule = rule(frame);
+    boolean whole = uncarried().isEmpty();
+    // the value as read is judged by itself; every other rule needs the whole uncertainty
+    boolean judged = whole || rule == DecisionRule.SIMPLE;
     return new Judgement(
         clause(),
         limit().span().line(),
@@ -159,8 +162,8 @@ final class LimitNode extends LineNode {
         limit().notes().getOrDefault("condition", ""),
         limit().notes().getOrDefault("state", ""),
         rule,
-        conformity.verdict(rule),
-        conformity.probability(),
+        judged ? conformity.verdict(rule) : Verdict.NOT_PROVEN,
+        whole ? conformity.probability() : Double.NaN,
         limit().comment());
   }
 

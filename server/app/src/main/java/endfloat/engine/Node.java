@@ -3,11 +3,13 @@ package endfloat.engine;
 import endfloat.units.Unit;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
+import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * One line or one reading in the graph. Its spans count from its own first line, so that it stays
@@ -40,6 +42,7 @@ abstract class Node {
   private List<LineProblem> hints = List.of();
   private List<LineProblem> checkHints = List.of();
   private List<LineProblem> remarks = List.of();
+  private Set<String> uncarried = Set.of();
 
   Node(String clause, int offset) {
     this.clause = clause;
@@ -241,6 +244,32 @@ abstract class Node {
     return hints;
   }
 
+  /**
+   * Names that it rests on whose uncertainty is not known to be whole; its own stands for less than
+   * it is then, and no verdict is proven by it.
+   */
+  Set<String> uncarried() {
+    return uncarried;
+  }
+
+  /** The name that it gives where its own uncertainty is not carried; empty where it is. */
+  String givesUncarried() {
+    return "";
+  }
+
+  private Set<String> uncarriedBelow() {
+    Set<String> below = Set.of();
+    for (Slot feed : feeds()) {
+      for (Node giver : feed.givers()) {
+        if (!giver.uncarried.isEmpty()) {
+          below = new TreeSet<>(below);
+          below.addAll(giver.uncarried);
+        }
+      }
+    }
+    return below;
+  }
+
   /** What the parser remarked on it. */
   void remarks(List<LineProblem> ofParser) {
     remarks = ofParser;
@@ -256,6 +285,7 @@ abstract class Node {
     value = old.value;
     problem = old.problem;
     hints = old.hints;
+    uncarried = old.uncarried;
   }
 
   /** What the check found out; a unit may be null. */
@@ -274,6 +304,7 @@ abstract class Node {
     Value valueBefore = value;
     LineProblem problemBefore = problem;
     List<LineProblem> hintsBefore = hints;
+    Set<String> uncarriedBefore = uncarried;
     boolean other = refresh(graph);
     boolean moved = hasMovedElsewhere();
     kindTold = kind;
@@ -282,6 +313,7 @@ abstract class Node {
     boolean sameUnit = unitBefore == unit || Objects.equals(unitBefore, unit);
     boolean sameValue =
         !moved
+            && uncarriedBefore.equals(uncarried)
             && stateBefore == state
             && (valueBefore == value
                 || (valueBefore != null && value != null && valueBefore.sameAs(value)));
@@ -417,6 +449,7 @@ abstract class Node {
 
   private boolean compute(ValueGraph graph) {
     List<LineProblem> further = List.of();
+    uncarried = uncarriedBelow();
     try {
       graph.evaluation().begin(name());
       value = evaluate(graph.evaluation());
@@ -426,10 +459,28 @@ abstract class Node {
       stop(e.state(), e.problem());
       further = e.further();
     }
+    if (!uncarried.isEmpty() && !name().isEmpty()) {
+      graph.evaluation().hint(restsOnUncarried());
+    }
+    String lost = state == Figure.State.FRESH ? givesUncarried() : "";
+    if (!lost.isEmpty()) {
+      uncarried = new TreeSet<>(uncarried);
+      uncarried.add(lost);
+    }
     List<LineProblem> noted = graph.evaluation().end();
     noted = further.isEmpty() ? noted : joined(further, noted);
     hints = checkHints.isEmpty() ? noted : joined(checkHints, noted);
     return settled();
+  }
+
+  private LineProblem restsOnUncarried() {
+    return new LineProblem(
+        new Span(1, 1, 2),
+        "Its uncertainty is not whole: it rests on "
+            + String.join(", ", uncarried)
+            + ", whose own is not carried.",
+        "No verdict is proven by it.",
+        LineProblem.Severity.HINT);
   }
 
   private static List<LineProblem> joined(List<LineProblem> first, List<LineProblem> second) {
@@ -445,6 +496,7 @@ abstract class Node {
 
   /** Leaves it without a value. */
   private void stop(Figure.State now, LineProblem why) {
+    uncarried = Set.of();
     state = now;
     problem = why;
     value = null;

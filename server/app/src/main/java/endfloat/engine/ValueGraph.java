@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The values of a record. {@link #update} takes the record as it is now and works out what that
@@ -346,6 +347,16 @@ public final class ValueGraph {
   /** The names that the line of a name reads; none where it is not given once. */
   public Set<String> reads(String name) {
     return wiring.namesReadBy(name);
+  }
+
+  /** Names that a name rests on whose uncertainty is not carried, so that no verdict is proven. */
+  public Set<String> uncarried(String name) {
+    Slot slot = wiring.existing(name);
+    Set<String> all = new TreeSet<>();
+    if (slot != null) {
+      slot.givers().forEach(giver -> all.addAll(giver.uncarried()));
+    }
+    return all;
   }
 
   /**

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.definition.Progress;
 import endfloat.evidence.BigEnough;
 import endfloat.record.InvestigationRecord;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -142,5 +144,50 @@ class CauseSizesTest {
   @Test
   void noVerdictOfTheRecordComesOfIt() {
     assertTrue(graph().figures().values().stream().allMatch(f -> f.judgements().isEmpty()));
+  }
+
+  /** Half a growth to the nearest millimetre: no smooth function, so it carries no uncertainty. */
+  private static final CellRunner ROUNDS =
+      new CellRunner() {
+        @Override
+        public Optional<Refusal> refusal(String source) {
+          return Optional.empty();
+        }
+
+        @Override
+        public Outcome run(Job job, Progress progress) {
+          double here = ((Value.Scalar) job.reads().get(0).value()).si();
+          List<double[]> trials = new ArrayList<>();
+          trials.add(rounded(here));
+          job.trials().forEach(trial -> trials.add(rounded(trial.si())));
+          Given given =
+              new Given(rounded(here), List.of(), List.of(), "", false, List.<double[]>of());
+          return new Outcome(List.of(given), trials, List.of(), 1);
+        }
+
+        private double[] rounded(double si) {
+          return new double[] {Math.rint(1000 * (si + 0.0003)) / 1000};
+        }
+      };
+
+  @Test
+  void whatCarriesNoUncertaintyIsNotCalledBigEnough() {
+    ((ArrayNode) record.get("cells"))
+        .insertObject(1)
+        .put("id", "j")
+        .put("kind", "java")
+        .put("gives", "stepped [mm]")
+        .put("text", "stepped = growth;");
+    cause("k4", "Worn in steps", "5 * stepped");
+    CauseSizes sizes = sizes(RecordGraph.of(taken(), ROUNDS).graph());
+    assertEquals(Optional.empty(), sizes.causes().get(3).enough());
+    assertEquals(
+        List.of(
+            "Whether it is big enough cannot be said: the uncertainty of stepped is not carried."),
+        sizes.problems().stream()
+            .filter(one -> one.at().equals("/causes/3/contribution"))
+            .map(one -> one.problem().message())
+            .toList());
+    assertTrue(sizes.causes().get(0).enough().isPresent());
   }
 }

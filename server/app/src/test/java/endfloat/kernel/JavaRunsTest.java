@@ -11,8 +11,10 @@ import endfloat.engine.Figure;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.GraphSource;
 import endfloat.engine.HeavyWork;
+import endfloat.engine.Judgement;
 import endfloat.engine.Value;
 import endfloat.engine.ValueGraph;
+import endfloat.engine.Verdict;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -120,6 +122,36 @@ class JavaRunsTest {
         rounded.hints().get(0).message());
     graph = ran("lot [mm]", "lot = length.times(1 + 1e-6 * Math.random());", "");
     assertTrue(graph.figure("lot").orElseThrow().hints().get(0).message().contains("second run"));
+  }
+
+  /** ISO 14253-1: conformity is proven with the uncertainty, so not where it is not known. */
+  @Test
+  void noVerdictIsProvenByWhatCarriesNoUncertainty() {
+    String rounds =
+        "rounded = quantity(Math.rint(length.in(\"mm\") * 10) / 10, \"mm\", Length.class);";
+    String after =
+        "twice [mm] = 2 * rounded + width\nlimit twice: at most 500 mm\n"
+            + "limit twice: at most 600 mm (condition: \"hot\", rule: \"simple\")\nlimit width: at most 60 mm\n"
+            + "none [mm] = rounded - rounded";
+    ValueGraph graph = ran("rounded [mm]", rounds, after);
+    Figure twice = graph.figure("twice").orElseThrow();
+    assertEquals(
+        List.of(Verdict.NOT_PROVEN, Verdict.WITHIN),
+        twice.judgements().stream().map(Judgement::verdict).toList());
+    assertTrue(Double.isNaN(twice.judgements().get(0).probability()));
+    assertEquals(
+        "Its uncertainty is not whole: it rests on rounded, whose own is not carried.",
+        twice.hints().get(0).message());
+    assertEquals(Verdict.WITHIN, graph.figure("width").orElseThrow().judgements().get(0).verdict());
+    String smooth = "rounded = length;";
+    runs.approvals().approve(smooth);
+    graph.update(record("rounded [mm]", smooth, after));
+    twice = graph.figure("twice").orElseThrow();
+    assertEquals(Verdict.WITHIN, twice.judgements().get(0).verdict());
+    assertEquals(List.of(), twice.hints());
+    graph.update(record("rounded [mm]", rounds, after));
+    assertEquals(
+        Verdict.NOT_PROVEN, graph.figure("twice").orElseThrow().judgements().get(0).verdict());
   }
 
   @Test

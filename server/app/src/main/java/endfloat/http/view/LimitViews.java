@@ -97,8 +97,14 @@ final class LimitViews {
     };
   }
 
-  /** Whole per cent; finer near the ends, where it matters. Only an exact value is certain. */
+  /**
+   * Whole per cent; finer near the ends, where it matters. Only an exact value is certain. Empty
+   * where it is not known.
+   */
   static String probability(double p, boolean exact) {
+    if (Double.isNaN(p)) {
+      return "";
+    }
     double percent = 100 * p;
     if (percent > 99.9) {
       return exact ? "100 %" : "> 99.9 %";
