@@ -1,7 +1,7 @@
 package endfloat.catalogue;
 
-import endfloat.definition.Default;
 import endfloat.definition.OutOfRangeException;
+import endfloat.definition.OwnUncertainty;
 import endfloat.definition.RefusedException;
 import endfloat.units.Indexed;
 import java.util.List;
@@ -53,7 +53,7 @@ final class ArgumentRange {
   }
 
   private static void hold(Parameter parameter, double value) {
-    if (Double.isNaN(value) && parameter.fallback().filter(Default.NOT_GIVEN::equals).isPresent()) {
+    if (Double.isNaN(value) && parameter.fallback().filter(OwnUncertainty::isLeftOut).isPresent()) {
       return;
     }
     if (!Double.isFinite(value)) {

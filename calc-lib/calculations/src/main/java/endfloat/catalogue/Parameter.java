@@ -12,7 +12,8 @@ import java.util.Optional;
  *     variable, "" for texts and parts
  * @param range where it is valid
  * @param fallback value if not given, as the language writes it, or {@link
- *     endfloat.definition.Default#NOT_GIVEN}; empty where it must be given
+ *     endfloat.definition.Default#NOT_GIVEN}, or an {@link endfloat.definition.OwnUncertainty} in
+ *     words; empty where it must be given
  * @param choices texts of an enum, empty for a free text
  * @param part what the list holds, for {@link Form#PARTS}
  */

@@ -1,6 +1,6 @@
 package endfloat.catalogue;
 
-import endfloat.definition.Default;
+import endfloat.definition.OwnUncertainty;
 import endfloat.definition.Progress;
 import endfloat.definition.RefusedException;
 import endfloat.quantities.Kinds;
@@ -249,7 +249,7 @@ public final class TypedCall {
             .fallback()
             .orElseThrow(
                 () -> new RefusedException("The argument " + parameter.name() + " is not given."));
-    boolean none = text.equals(Default.NOT_GIVEN);
+    boolean none = OwnUncertainty.isLeftOut(text);
     return switch (parameter.form()) {
       case QUANTITY -> none ? Double.NaN : si(text);
       case LIST -> new double[0];

@@ -54,7 +54,7 @@ public final class FitVerdict {
    * @param newGreatest greatest value when new
    * @param worn permissible worn limit, beyond the new limits on the side of wear
    * @param measured value found
-   * @param uncertainty U, expanded uncertainty of the measured value
+   * @param uncertainty U, expanded uncertainty of the measured value; left out, that of the sheet
    * @return the verdict, whether it is proven, the wear left
    * @throws RefusedException if the limits are crossed, or the worn limit lies between them
    */
@@ -73,7 +73,10 @@ public final class FitVerdict {
       @In("mm") double newGreatest,
       @In("mm") double worn,
       @In("mm") double measured,
-      @In("mm") @Range(">= 0 mm") @Default("0 mm") double uncertainty) {
+      @In("mm") @Range(">= 0 mm") @Default("expanded uncertainty of measured") double uncertainty) {
+    if (Double.isNaN(uncertainty)) {
+      throw new RefusedException("state the uncertainty; 0 where the value is exact");
+    }
     if (newLeast > newGreatest) {
       throw new RefusedException("new_least is above new_greatest; the limits are crossed");
     }

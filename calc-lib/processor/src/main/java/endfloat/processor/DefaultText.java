@@ -1,6 +1,7 @@
 package endfloat.processor;
 
 import endfloat.definition.Default;
+import endfloat.definition.OwnUncertainty;
 import endfloat.units.UnitException;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +26,7 @@ final class DefaultText {
       return Optional.empty();
     }
     String value = fallback.value();
-    if (!value.equals(Default.NOT_GIVEN)) {
+    if (!OwnUncertainty.isLeftOut(value)) {
       try {
         hold(value, form, unit, range, choices);
       } catch (IllegalArgumentException | UnitException e) {

@@ -41,6 +41,7 @@ final class CalculationRun {
     this.frame = frame;
     this.progress = progress;
     this.arguments = Arguments.of(values, calculation.parameters());
+    OwnUncertainties.fill(arguments, values, calculation.parameters(), frame);
   }
 
   Value value() {
@@ -52,6 +53,9 @@ final class CalculationRun {
     for (int i = 0; i < results.length; i++) {
       fields.add(value(results[i], calculation.results().get(i), gradients, next));
     }
+    new WordsInDoubt(calculation, values, arguments, frame)
+        .among(results)
+        .ifPresent(doubt -> frame.hint(doubt.at(term.span())));
     if (!calculation.givesRecord()) {
       if (fields.get(0) instanceof Absent absent) {
         throw new LineFailure(term.span(), Refusals.sentence(absent.why()), "");

@@ -102,8 +102,8 @@ public record CauseSizes(
       return Optional.of(
           BigEnough.bigEnough(
               c.si(),
-              c.standardUncertainty(),
               n.si(),
+              c.standardUncertainty(),
               n.standardUncertainty(),
               graph.correlation(c, n)));
     } catch (RefusedException e) {

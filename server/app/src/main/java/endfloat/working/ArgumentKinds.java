@@ -1,7 +1,7 @@
 package endfloat.working;
 
 import endfloat.catalogue.Parameter;
-import endfloat.definition.Default;
+import endfloat.definition.OwnUncertainty;
 import endfloat.units.Dimension;
 import endfloat.units.Unit;
 import endfloat.units.UnitTable;
@@ -23,7 +23,7 @@ final class ArgumentKinds {
   Typed fallback(Expression.Call call, Parameter parameter) {
     String text = parameter.fallback().orElseThrow();
     Span span = call.nameSpan();
-    if (text.equals(Default.NOT_GIVEN)) {
+    if (OwnUncertainty.isLeftOut(text)) {
       return new Typed.NotGiven(span, Kinds.of(UnitTable.find(plainUnit(parameter))));
     }
     if (text.equals("[]")) {

@@ -3,7 +3,7 @@ package endfloat.working.typeset;
 import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Catalogue;
 import endfloat.catalogue.Parameter;
-import endfloat.definition.Default;
+import endfloat.definition.OwnUncertainty;
 import endfloat.working.Expression;
 import endfloat.working.Parser;
 import java.util.HashMap;
@@ -50,7 +50,7 @@ final class Substitution {
     for (Parameter parameter : parameters) {
       parameter
           .fallback()
-          .filter(f -> !f.equals(Default.NOT_GIVEN) && !arguments.containsKey(parameter.name()))
+          .filter(f -> !OwnUncertainty.isLeftOut(f) && !arguments.containsKey(parameter.name()))
           .flatMap(f -> Parser.expression(f).expression())
           .ifPresent(e -> arguments.put(parameter.name(), e));
     }
