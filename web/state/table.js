@@ -47,7 +47,7 @@ export function captionOf(source, table) {
 export function fromOf(from) {
   if (from?.table) return `Groups of ${from.table} by ${(from.group ?? []).join(", ")}.`;
   if (from?.shelf) return `From ${from.shelf.length} ${from.shelf.length === 1 ? "record" : "records"} of the shelf, read ${(from.refreshed ?? "").slice(0, 16).replace("T", " ")}.`;
-  if (from?.file) return `From ${from.file}${from.date ? `, read ${from.date}` : ""}.`;
+  if (from?.file) return `From ${from.file}${from.sheet ? `, sheet ${from.sheet}` : ""}${from.date ? `, read ${from.date}` : ""}.`;
   return "";
 }
 

@@ -11,6 +11,7 @@ export class TableIn {
   #kinds = {};
   #decimal = "point";
   #encoding = "";
+  #sheet = "";
   #seq = 0;
   #said = el("div", { class: "take-in-said" });
   #back = document.activeElement;
@@ -41,6 +42,7 @@ export class TableIn {
   async #send(what, to = "") {
     const form = new FormData();
     form.set("decimal", this.#decimal);
+    if (this.#sheet) form.set("sheet", this.#sheet);
     if (this.#encoding) form.set("encoding", this.#encoding);
     for (const [column, kind] of Object.entries(this.#kinds)) form.append("kind", `${column}=${kind}`);
     if (to) form.set("to", to);
@@ -76,16 +78,19 @@ export class TableIn {
     const problems = found.problems ?? [];
     const fits = found.ok && problems.length === 0;
     const same = (this.body.table.rows ?? 0) > 0 && found.appends;
+    // which sheet is a question, not a fault
+    const asks = (found.sheets ?? []).length > 1 && !this.#sheet;
     const words = [
       fits && el("button", { type: "button", class: "btn main", onclick: () => this.#take("replace") }, (this.body.table.rows ?? 0) > 0 ? "Take in, in place of the rows that stand" : "Take in"),
       fits && same && el("button", { type: "button", class: "btn", onclick: () => this.#take("append") }, "Add beneath the rows that stand"),
       el("button", { type: "button", class: "word", onclick: () => this.close() }, "leave it"),
     ];
-    return [head, this.#choices(found), columns.length > 0 && this.#columns(columns), problems.length > 0 && this.#problems(problems, found.more ?? 0), ...(found.notices ?? []).map((one) => el("p", { class: "with" }, one)), el("div", { class: "foot" }, ...words.filter(Boolean))].filter(Boolean);
+    return [head, this.#choices(found), columns.length > 0 && this.#columns(columns), problems.length > 0 && !asks && this.#problems(problems, found.more ?? 0), ...(found.notices ?? []).map((one) => el("p", { class: "with" }, one)), el("div", { class: "foot" }, ...words.filter(Boolean))].filter(Boolean);
   }
 
   #sentence(found) {
     const problems = (found.problems ?? []).length + (found.more ?? 0);
+    if (found.sheets?.length > 1 && !this.#sheet) return `${this.#file.name} has ${found.sheets.length} sheets. Say which one is the table.`;
     if (!found.columns?.length && problems > 0) return `${this.#file.name} cannot be taken in as it is.`;
     if (!found.columns) return [found.message, found.wayOut].filter(Boolean).join(" ");
     const read = `${this.#file.name}: ${grouped(found.rows)} ${found.rows === 1 ? "row" : "rows"}, ${found.columns.length} ${found.columns.length === 1 ? "column" : "columns"} understood as below.`;
@@ -99,7 +104,11 @@ export class TableIn {
       return el("label", {}, caption, select);
     };
     // a workbook keeps its numbers as numbers
-    if (found.workbook) return null;
+    if (found.workbook) {
+      const sheets = found.sheets ?? [];
+      const named = [...(this.#sheet ? [] : [["", "which one?"]]), ...sheets.map((name) => [name, name])];
+      return sheets.length > 1 && el("fieldset", {}, choose("Sheet of the workbook", this.#sheet, named, (one) => ((this.#sheet = one), (this.#kinds = {}))));
+    }
     return el(
       "fieldset",
       {},

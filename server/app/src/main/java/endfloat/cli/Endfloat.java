@@ -55,6 +55,7 @@ public final class Endfloat implements Callable<Integer> {
     line.addSubcommand(new Work(streams));
     line.addSubcommand(new AgreeCommand(streams));
     line.addSubcommand(new RerunCommand(streams));
+    line.addSubcommand(new TableCommand(streams));
     line.addSubcommand(new CompareCommand(streams));
     line.addSubcommand(new ReportCommand(streams));
     line.addSubcommand(new FormCommand(streams));

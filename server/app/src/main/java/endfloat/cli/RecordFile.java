@@ -7,9 +7,11 @@ import endfloat.record.RecordException;
 import endfloat.record.RecordJson;
 import endfloat.review.Results;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -80,6 +82,19 @@ final class RecordFile {
     } catch (IOException e) {
       throw new BadInputException(
           file + " cannot be written: " + e.getMessage(), "Check that you may write it.");
+    }
+  }
+
+  /** Writes a record that is not there yet. */
+  static void writeNew(Path out, byte[] record) {
+    try {
+      Files.write(out, record, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    } catch (FileAlreadyExistsException e) {
+      throw new BadInputException(
+          out + " exists already.", "Give another name with --out; nothing was written over.");
+    } catch (IOException e) {
+      throw new BadInputException(
+          out + " cannot be written: " + e.getMessage(), "See that the folder is there.");
     }
   }
 

@@ -12,11 +12,7 @@ import endfloat.review.Rerun;
 import endfloat.review.RerunRefusedException;
 import endfloat.review.Results;
 import endfloat.table.DecimalMark;
-import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,7 +84,7 @@ final class RerunCommand implements Callable<Integer> {
     allowed.hold(from);
     Rerun.Done done = run(from);
     ValueGraph graph = RecordGraph.of(done.record()).graph();
-    write(done.record().withResults(Results.of(graph)));
+    RecordFile.writeNew(out, done.record().withResults(Results.of(graph)).write());
     return report(done, graph);
   }
 
@@ -97,7 +93,7 @@ final class RerunCommand implements Callable<Integer> {
         new Rerun.Readings(
             RecordFile.bytes(readings),
             readings.getFileName().toString(),
-            mark(),
+            mark(decimal),
             title,
             serial,
             LocalDate.now());
@@ -110,7 +106,8 @@ final class RerunCommand implements Callable<Integer> {
     }
   }
 
-  private static String listed(List<String> problems) {
+  /** Problems one below the other, the first of many. */
+  static String listed(List<String> problems) {
     StringBuilder list = new StringBuilder();
     problems.stream().limit(MOST_LISTED).forEach(one -> list.append("\n  ").append(one));
     int more = problems.size() - MOST_LISTED;
@@ -119,7 +116,7 @@ final class RerunCommand implements Callable<Integer> {
         : list.toString();
   }
 
-  private DecimalMark mark() {
+  static DecimalMark mark(String decimal) {
     return switch (decimal) {
       case "point" -> DecimalMark.POINT;
       case "comma" -> DecimalMark.COMMA;
@@ -127,18 +124,6 @@ final class RerunCommand implements Callable<Integer> {
           throw new BadInputException(
               "'" + decimal + "' is no decimal mark.", "Give --decimal point or --decimal comma.");
     };
-  }
-
-  private void write(InvestigationRecord made) {
-    try {
-      Files.write(out, made.write(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-    } catch (FileAlreadyExistsException e) {
-      throw new BadInputException(
-          out + " exists already.", "Give another name with --out; nothing was written over.");
-    } catch (IOException e) {
-      throw new BadInputException(
-          out + " cannot be written: " + e.getMessage(), "See that the folder is there.");
-    }
   }
 
   private int report(Rerun.Done done, ValueGraph graph) {

@@ -57,7 +57,7 @@ final class TableInRoutes {
   }
 
   /** A file as it was read. */
-  private record Sent(TableTaken taken, boolean isWorkbook) {
+  private record Sent(TableTaken taken, boolean isWorkbook, List<String> sheets, String sheet) {
     ReadTable read() {
       return taken.read();
     }
@@ -120,9 +120,13 @@ final class TableInRoutes {
     try (InputStream in = file.content()) {
       byte[] bytes = in.readAllBytes();
       String today = LocalDate.now(ZoneId.systemDefault()).toString();
+      boolean workbook = WorkbookReader.isWorkbook(bytes);
+      TableAsked asked = asked(ctx);
       return new Sent(
-          TableTaken.ofFile(bytes, file.filename(), today, asked(ctx)),
-          WorkbookReader.isWorkbook(bytes));
+          TableTaken.ofFile(bytes, file.filename(), today, asked),
+          workbook,
+          workbook ? WorkbookReader.sheets(bytes) : List.of(),
+          asked.sheet().orElse(""));
     }
   }
 
@@ -145,18 +149,22 @@ final class TableInRoutes {
         }
       }
     }
+    String sheet = ctx.formParam("sheet");
     return new TableAsked(
-        "comma".equals(ctx.formParam("decimal")) ? DecimalMark.COMMA : DecimalMark.POINT,
-        Optional.empty(),
-        charset,
-        kinds);
+            "comma".equals(ctx.formParam("decimal")) ? DecimalMark.COMMA : DecimalMark.POINT,
+            Optional.empty(),
+            charset,
+            Optional.empty(),
+            kinds)
+        .ofSheet(sheet == null ? "" : sheet);
   }
 
-  /** {@code {rows, columns, problems, more, notices, appends, workbook}}. */
+  /** {@code {rows, columns, problems, more, notices, appends, workbook, sheets, sheet}}. */
   private static ObjectNode view(Sent sent, Cell cell) {
     ReadTable read = sent.read();
     ObjectNode view = JsonNodeFactory.instance.objectNode();
     view.put("rows", read.rows()).put("workbook", sent.isWorkbook());
+    sent.sheets().forEach(view.put("sheet", sent.sheet()).putArray("sheets")::add);
     ArrayNode columns = view.putArray("columns");
     for (ReadColumn column : read.columns()) {
       ObjectNode one = columns.addObject();

@@ -18,7 +18,7 @@ final class KeyOrder {
           "orientation method smallest kit document prepared checked approved units terms low high authority condition state rule offset",
           "gain resolution scatter uncertainty coverage calibrated due certificate stage standing fact",
           "expansion modulus poisson density yield",
-          "table file sha256 shelf refreshed filter sort formula key note",
+          "table file sheet sha256 shelf refreshed filter sort formula key note",
           "temperature material axes entries struck mark reason by time gives text of_this_engine clause marks answered settled photo caption disposition",
           "remark readings view columns limits rows sizes causes evidence findings roles",
           "source source_hash readings_file readings_hash",

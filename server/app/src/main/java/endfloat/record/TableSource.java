@@ -9,6 +9,7 @@ import java.util.List;
  * another table.
  *
  * @param file name of the file they were read from; empty for none
+ * @param sheet of the workbook, where it was named
  * @param sha256 of its bytes, hex
  * @param date on which it was read, ISO 8601
  * @param shelf the records they were read from; empty for none
@@ -20,6 +21,7 @@ import java.util.List;
  */
 public record TableSource(
     String file,
+    String sheet,
     String sha256,
     String date,
     List<OnShelf> shelf,
@@ -51,6 +53,7 @@ public record TableSource(
     }
     return new TableSource(
         Texts.text(from, "file"),
+        Texts.text(from, "sheet"),
         Texts.text(from, "sha256"),
         Texts.text(from, "date"),
         List.copyOf(shelf),

@@ -69,6 +69,7 @@ public final class TableInto {
     if (!table.from().file().isBlank()) {
       // of two files there is no one hash
       from.put("file", table.from().file() + ", " + file(taken)).put("sha256", "");
+      from.remove("sheet");
     }
     return Optional.of(
         Change.together(

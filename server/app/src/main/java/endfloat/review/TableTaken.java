@@ -36,12 +36,11 @@ public record TableTaken(ReadTable read, ObjectNode fields) {
     ReadTable read = workbook ? WorkbookReader.read(file, asked) : TableReader.read(file, asked);
     TableTaken taken = of(read);
     if (read.isWhole()) {
-      taken
-          .fields()
-          .putObject("from")
-          .put("file", name)
-          .put("sha256", sha256(file))
-          .put("date", date);
+      ObjectNode from = taken.fields().putObject("from").put("file", name);
+      if (workbook) {
+        asked.sheet().ifPresent(sheet -> from.put("sheet", sheet));
+      }
+      from.put("sha256", sha256(file)).put("date", date);
     }
     return taken;
   }

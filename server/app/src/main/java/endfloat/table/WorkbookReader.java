@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.ExcelReaderException;
@@ -15,11 +16,13 @@ import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
 
 /**
- * The first sheet of an Office Open XML workbook (ECMA-376) as a table. A workbook keeps numbers as
+ * A sheet of an Office Open XML workbook (ECMA-376) as a table. A workbook keeps numbers as
  * doubles: each comes in with the shortest decimal that is the same double. Of a formula its last
  * result counts.
  */
 public final class WorkbookReader {
+  private static final Pattern NO_FIELD = Pattern.compile("\"[^\"]*\"|\\[[^\\]]*\\]|[\\\\_*].");
+
   private WorkbookReader() {}
 
   /** Whether these bytes are a workbook: a ZIP archive by its first bytes. */
@@ -27,29 +30,70 @@ public final class WorkbookReader {
     return file.length > 4 && file[0] == 'P' && file[1] == 'K' && file[2] == 3 && file[3] == 4;
   }
 
-  /** Reads the first sheet that has rows. */
+  /**
+   * Reads the sheet that is asked for, else the only one with anything in it. Where there are
+   * several and none is named, nothing is read: a guess would take in the wrong one.
+   */
   public static ReadTable read(byte[] file, TableAsked asked) {
-    List<String> notices = new ArrayList<>();
-    try (ReadableWorkbook workbook =
-        new ReadableWorkbook(new ByteArrayInputStream(file), new ReadingOptions(true, false))) {
-      List<Sheet> sheets = workbook.getSheets().toList();
-      for (Sheet sheet : sheets) {
-        FieldGrid grid = grid(sheet);
-        if (grid.rows() > 0) {
-          if (sheets.size() > 1) {
-            notices.add("of " + sheets.size() + " sheets, " + sheet.getName() + " was read");
-          }
-          return TableReader.of(grid, asked.with(DecimalMark.POINT), notices);
+    try (ReadableWorkbook workbook = open(file)) {
+      List<Sheet> sheets = filled(workbook);
+      List<String> names = sheets.stream().map(Sheet::getName).toList();
+      if (asked.sheet().isPresent()) {
+        int at = names.indexOf(asked.sheet().get());
+        return at < 0
+            ? refused(
+                "there is no sheet " + asked.sheet().get() + " with anything in it" + has(names))
+            : table(sheets.get(at), asked);
+      }
+      return switch (sheets.size()) {
+        case 0 -> TableReader.of(new FieldGrid(""), asked, List.of());
+        case 1 -> table(sheets.get(0), asked);
+        default -> refused("several sheets have something in them, say which one" + has(names));
+      };
+    } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
+      return refused("the workbook cannot be read; save the sheet as CSV in UTF-8");
+    }
+  }
+
+  /** Names of the sheets with anything in them; none where the workbook cannot be read. */
+  public static List<String> sheets(byte[] file) {
+    try (ReadableWorkbook workbook = open(file)) {
+      return filled(workbook).stream().map(Sheet::getName).toList();
+    } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
+      return List.of();
+    }
+  }
+
+  private static ReadableWorkbook open(byte[] file) throws IOException {
+    return new ReadableWorkbook(new ByteArrayInputStream(file), new ReadingOptions(true, false));
+  }
+
+  private static List<Sheet> filled(ReadableWorkbook workbook) throws IOException {
+    List<Sheet> filled = new ArrayList<>();
+    for (Sheet sheet : workbook.getSheets().toList()) {
+      try (Stream<Row> rows = sheet.openStream()) {
+        if (rows.anyMatch(WorkbookReader::isFilled)) {
+          filled.add(sheet);
         }
       }
-      return TableReader.of(new FieldGrid(""), asked, notices);
-    } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
-      return new ReadTable(
-          List.of(),
-          List.of(Offence.ofFile("the workbook cannot be read; save the sheet as CSV in UTF-8")),
-          0,
-          List.of());
     }
+    return filled;
+  }
+
+  private static boolean isFilled(Row row) {
+    return row.stream().anyMatch(cell -> cell != null && !text(cell).isBlank());
+  }
+
+  private static String has(List<String> names) {
+    return names.isEmpty() ? "" : ": " + String.join(", ", names);
+  }
+
+  private static ReadTable refused(String why) {
+    return new ReadTable(List.of(), List.of(Offence.ofFile(why)), 0, List.of());
+  }
+
+  private static ReadTable table(Sheet sheet, TableAsked asked) throws IOException {
+    return TableReader.of(grid(sheet), asked.with(DecimalMark.POINT), List.of());
   }
 
   private static FieldGrid grid(Sheet sheet) throws IOException {
@@ -110,7 +154,11 @@ public final class WorkbookReader {
 
   private static String number(Cell cell) {
     String format = cell.getDataFormatString();
-    boolean date = format != null && format.matches("(?i).*(y|d).*") && !format.contains("General");
+    // colours, words and fillers of a format may have these letters too: [Red], "dd"
+    boolean date =
+        format != null
+            && !format.contains("General")
+            && NO_FIELD.matcher(format).replaceAll("").matches("(?i).*[yd].*");
     if (date) {
       var when = cell.asDate();
       return when.toLocalTime().equals(LocalTime.MIDNIGHT)

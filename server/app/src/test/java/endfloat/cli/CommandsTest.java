@@ -26,7 +26,7 @@ class CommandsTest {
   @TempDir private Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"serve", "work", "agree", "rerun", "compare", "catalogue"})
+  @ValueSource(strings = {"serve", "work", "agree", "rerun", "table", "compare", "catalogue"})
   void everyCommandExplainsItself(String command) {
     Run run = Run.of("", command, "--help");
     assertEquals(Exit.DONE, run.code());
@@ -38,7 +38,9 @@ class CommandsTest {
     Run run = Run.of("", "--help");
     assertEquals(Exit.DONE, run.code());
     for (String word :
-        new String[] {"serve", "work", "agree", "rerun", "compare", "catalogue", "Exit code"}) {
+        new String[] {
+          "serve", "work", "agree", "rerun", "table", "compare", "catalogue", "Exit code"
+        }) {
       assertTrue(run.out().contains(word), run.out());
     }
     assertFalse(run.out().contains("prepare"), run.out());

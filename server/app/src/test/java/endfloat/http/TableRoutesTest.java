@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import endfloat.table.Workbooks;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.net.http.HttpRequest;
@@ -15,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -192,6 +194,10 @@ class TableRoutesTest {
   }
 
   private static HttpResponse<String> sent(String record, String what, String file, String fields) {
+    return sent(record, what, file.getBytes(StandardCharsets.UTF_8), fields);
+  }
+
+  private static HttpResponse<String> sent(String record, String what, byte[] file, String fields) {
     StringBuilder body = new StringBuilder();
     for (String field : fields.split(";")) {
       String[] parts = field.split(":", 2);
@@ -199,12 +205,36 @@ class TableRoutesTest {
       body.append("\"\r\n\r\n").append(parts[1]).append("\r\n");
     }
     body.append("--x\r\nContent-Disposition: form-data; name=\"file\"; filename=\"bed run.csv\"");
-    body.append("\r\nContent-Type: text/csv\r\n\r\n").append(file).append("\r\n--x--\r\n");
+    body.append("\r\nContent-Type: text/csv\r\n\r\n")
+        .append(new String(file, StandardCharsets.ISO_8859_1))
+        .append("\r\n--x--\r\n");
     return server.send(
         "/api/records/" + record + "/tables/t1/" + what,
         b ->
             b.header("Content-Type", "multipart/form-data; boundary=x")
-                .POST(HttpRequest.BodyPublishers.ofString(body.toString())));
+                .POST(
+                    HttpRequest.BodyPublishers.ofString(
+                        body.toString(), StandardCharsets.ISO_8859_1)));
+  }
+
+  @Test
+  void ofAWorkbookTheSheetIsAskedForAndNothingIsTakenBefore() throws IOException {
+    shelve("sheets");
+    String fleet =
+        "<row r='1'>"
+            + Workbooks.text("A1", "serial")
+            + "</row><row r='2'>"
+            + Workbooks.text("A2", "W6-7")
+            + "</row>";
+    byte[] file = Workbooks.workbook(List.of(Map.entry("Fleet", fleet), Map.entry("Bed", fleet)));
+    JsonNode asked = json(sent("sheets", "preview", file, "decimal:point"));
+    assertEquals("[\"Fleet\",\"Bed\"]", asked.path("sheets").toString());
+    assertEquals(0, asked.path("columns").size());
+    assertEquals(422, sent("sheets", "take", file, "to:replace").statusCode());
+    assertEquals(4, json(server.get("/api/records/sheets/tables/t1")).path("total").asInt());
+    assertEquals("[\"serial\"]", heads(json(sent("sheets", "preview", file, "sheet:Bed"))));
+    assertEquals(200, sent("sheets", "take", file, "to:replace;sheet:Bed").statusCode());
+    assertEquals(List.of("W6-7"), first(json(server.get("/api/records/sheets/tables/t1"))));
   }
 
   @Test

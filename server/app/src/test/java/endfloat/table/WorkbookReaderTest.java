@@ -1,99 +1,23 @@
 package endfloat.table;
 
+import static endfloat.table.Workbooks.text;
+import static endfloat.table.Workbooks.workbook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-/** A workbook as ECMA-376 lays it out, as little of it as makes one. */
+/** What is read of a workbook, its sheets and the formats of its cells. */
 class WorkbookReaderTest {
-  private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-  private static final String OFFICE =
-      "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-  private static final String PACKAGE =
-      "http://schemas.openxmlformats.org/package/2006/relationships";
-
-  private static byte[] workbook(String rows) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-      put(
-          zip,
-          "[Content_Types].xml",
-          "<Types xmlns='http://schemas.openxmlformats.org/package/2006/content-types'>"
-              + "<Default Extension='xml' ContentType='application/xml'/>"
-              + "<Default Extension='rels'"
-              + " ContentType='application/vnd.openxmlformats-package.relationships+xml'/>"
-              + "<Override PartName='/xl/workbook.xml' ContentType="
-              + "'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml'/>"
-              + "<Override PartName='/xl/styles.xml' ContentType="
-              + "'application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml'/>"
-              + "</Types>");
-      put(zip, "_rels/.rels", related("officeDocument", "xl/workbook.xml"));
-      put(
-          zip,
-          "xl/workbook.xml",
-          "<workbook xmlns='"
-              + MAIN
-              + "' xmlns:r='"
-              + OFFICE
-              + "'><sheets><sheet name='Fleet' sheetId='1' r:id='rId1'/></sheets></workbook>");
-      put(
-          zip,
-          "xl/_rels/workbook.xml.rels",
-          "<Relationships xmlns='"
-              + PACKAGE
-              + "'><Relationship Id='rId1' Type='"
-              + OFFICE
-              + "/worksheet' Target='worksheets/sheet1.xml'/><Relationship Id='rId2' Type='"
-              + OFFICE
-              + "/styles' Target='styles.xml'/></Relationships>");
-      put(
-          zip,
-          "xl/styles.xml",
-          "<styleSheet xmlns='"
-              + MAIN
-              + "'><cellXfs count='2'><xf numFmtId='0'/><xf numFmtId='14'/></cellXfs></styleSheet>");
-      put(
-          zip,
-          "xl/worksheets/sheet1.xml",
-          "<worksheet xmlns='" + MAIN + "'><sheetData>" + rows + "</sheetData></worksheet>");
-    }
-    return bytes.toByteArray();
-  }
-
-  private static String related(String type, String target) {
-    return "<Relationships xmlns='"
-        + PACKAGE
-        + "'><Relationship Id='rId1' Type='"
-        + OFFICE
-        + "/"
-        + type
-        + "' Target='"
-        + target
-        + "'/></Relationships>";
-  }
-
-  private static void put(ZipOutputStream zip, String name, String text) throws IOException {
-    zip.putNextEntry(new ZipEntry(name));
-    zip.write(("<?xml version='1.0' encoding='UTF-8'?>" + text).getBytes(StandardCharsets.UTF_8));
-    zip.closeEntry();
-  }
-
-  private static String text(String at, String text) {
-    return "<c r='" + at + "' t='inlineStr'><is><t>" + text + "</t></is></c>";
-  }
-
   /**
    * 46083 days after the epoch of workbooks is 2026-03-02; a double keeps 0.3 with all its noise.
    */
   @Test
-  void theFirstSheetIsATable() throws IOException {
+  void aSheetIsATable() throws IOException {
     byte[] file =
         workbook(
             "<row r='1'>"
@@ -115,6 +39,55 @@ class WorkbookReaderTest {
     assertEquals(List.of("B1", ""), table.columns().get(1).texts());
     assertEquals(List.of("2026-03-02", ""), table.columns().get(2).texts());
     assertEquals(List.of("yes", "no"), table.columns().get(3).texts());
+  }
+
+  private static final String WEAR =
+      "<row r='1'>" + text("A1", "lash [mm]") + "</row><row r='2'><c r='A2'><v>0.2</v></c></row>";
+
+  private static final String HOURS =
+      "<row r='1'>" + text("A1", "hours [h]") + "</row><row r='2'><c r='A2'><v>412</v></c></row>";
+
+  @Test
+  void ofSeveralSheetsWithSomethingInThemNoneIsGuessed() throws IOException {
+    byte[] file =
+        workbook(
+            List.of(
+                Map.entry("Wear", WEAR),
+                Map.entry("Empty", "<row r='3'>" + text("B3", " ") + "</row>"),
+                Map.entry("Hours", HOURS)));
+    assertEquals(List.of("Wear", "Hours"), WorkbookReader.sheets(file));
+    ReadTable none = WorkbookReader.read(file, TableAsked.PLAIN);
+    assertEquals(List.of(), none.columns());
+    assertEquals(
+        List.of("several sheets have something in them, say which one: Wear, Hours"), said(none));
+    ReadTable hours = WorkbookReader.read(file, TableAsked.PLAIN.ofSheet("Hours"));
+    assertEquals(List.of("412"), hours.columns().get(0).texts());
+    assertEquals(
+        List.of("there is no sheet Fleet with anything in it: Wear, Hours"),
+        said(WorkbookReader.read(file, TableAsked.PLAIN.ofSheet("Fleet"))));
+  }
+
+  @Test
+  void theOnlySheetWithSomethingInItNeedsNoName() throws IOException {
+    byte[] file = workbook(List.of(Map.entry("Cover", ""), Map.entry("Hours", HOURS)));
+    assertEquals(
+        List.of("412"), WorkbookReader.read(file, TableAsked.PLAIN).columns().get(0).texts());
+  }
+
+  /** 18.30 of ECMA-376: a format may say a colour, and [Red] has a d in it. */
+  @Test
+  void aNumberIsNoDateForTheColourOfItsFormat() throws IOException {
+    byte[] file =
+        workbook(
+            "<row r='1'>"
+                + text("A1", "loss")
+                + "</row><row r='2'><c r='A2' s='2'><v>-12.5</v></c></row>");
+    assertEquals(
+        List.of("-12.5"), WorkbookReader.read(file, TableAsked.PLAIN).columns().get(0).texts());
+  }
+
+  private static List<String> said(ReadTable table) {
+    return table.problems().stream().map(Offence::text).toList();
   }
 
   @Test
