@@ -1,9 +1,10 @@
 package endfloat.engine;
 
-import endfloat.numerics.Normal;
-
 /**
  * Verdict and probability of conformity of a value between limits (JCGM 106:2012, clause 7 and 8).
+ *
+ * <p>Where the uncertainty rests on a few readings, guard band and probability are those of
+ * Student's t for its degrees of freedom (JCGM 100:2008, G.3).
  *
  * <p>A limit may itself be uncertain: then the margin between value and limit carries the
  * uncertainty of both. Limits are included. A margin that differs from 0 by rounding only is 0.
@@ -21,15 +22,16 @@ final class Conformity {
    * @param u standard uncertainty of the margin
    * @param scale size of the value and the limit, against which rounding is seen
    * @param coverage k of the guard band
+   * @param degrees effective degrees of freedom of u
    */
-  void side(double margin, double u, double scale, double coverage) {
+  void side(double margin, double u, double scale, double coverage, double degrees) {
     double clear = Math.abs(margin) <= ConditionTerms.EQUAL * scale ? 0 : margin;
     inside &= clear >= 0;
-    double guard = coverage * u;
+    double guard = Coverage.factor(coverage, degrees) * u;
     double slack = ConditionTerms.EQUAL * scale;
     proven &= clear >= guard - slack;
     refuted |= clear < -guard - (u == 0 ? 0 : slack);
-    probability -= u == 0 ? (clear >= 0 ? 0 : 1) : Normal.below(-clear / u);
+    probability -= u == 0 ? (clear >= 0 ? 0 : 1) : Coverage.below(-clear / u, degrees);
   }
 
   double probability() {

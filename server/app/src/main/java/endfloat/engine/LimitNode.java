@@ -170,11 +170,13 @@ final class LimitNode extends LineNode {
   private static void side(
       Conformity conformity, Scalar value, Scalar limit, int sign, double coverage, Frame frame) {
     Gradient margin = Gradient.combine(sign, value.gradient(), -sign, limit.gradient());
+    double u = frame.correlations().standardUncertainty(margin);
     conformity.side(
         sign * (value.si() - limit.si()),
-        frame.correlations().standardUncertainty(margin),
+        u,
         Math.max(Math.abs(value.si()), Math.abs(limit.si())),
-        coverage);
+        coverage,
+        frame.correlations().degreesOfFreedom(margin, u));
   }
 
   /**

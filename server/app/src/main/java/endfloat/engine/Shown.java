@@ -39,12 +39,11 @@ public record Shown(String value, String unit, String uncertainty) {
       return Optional.of(
           number(
               scalar.si(),
-              figure.standardUncertainty(),
+              settings.expanded(figure.standardUncertainty(), figure.degreesOfFreedom()),
               figure.unit(),
               FigureUnit.of(figure, settings),
               figure.typed(),
-              figure.typedUncertainty(),
-              settings));
+              figure.typedUncertainty()));
     }
     return Optional.empty();
   }
@@ -57,16 +56,15 @@ public record Shown(String value, String unit, String uncertainty) {
     return Optional.of(
         number(
             scalar.si(),
-            element.standardUncertainty(),
+            settings.expanded(element.standardUncertainty(), element.degreesOfFreedom()),
             element.unit(),
             FigureUnit.of(figure, element, settings),
             element.typed(),
-            Optional.empty(),
-            settings));
+            Optional.empty()));
   }
 
   /**
-   * A number that was worked out.
+   * A number that was worked out, its uncertainty not resting on a few readings.
    *
    * @param si [SI]
    * @param standardUncertainty [SI]
@@ -88,13 +86,11 @@ public record Shown(String value, String unit, String uncertainty) {
 
   private static Shown number(
       double si,
-      double u,
+      double expanded,
       Optional<Unit> declared,
       Unit unit,
       Optional<String> typed,
-      Optional<String> typedUncertainty,
-      GraphSettings settings) {
-    double expanded = settings.coverage() * u;
+      Optional<String> typedUncertainty) {
     if (!declared.filter(unit::equals).isPresent()) {
       return number(si, expanded, unit, Optional.empty());
     }

@@ -33,9 +33,11 @@ public final class Sweep {
    * @param x value of the input [SI]
    * @param value of the result [SI]
    * @param standardUncertainty of the result [SI]
+   * @param degreesOfFreedom effective, of that
    * @param slope of the result by the input
    */
-  public record Point(double x, double value, double standardUncertainty, double slope) {}
+  public record Point(
+      double x, double value, double standardUncertainty, double degreesOfFreedom, double slope) {}
 
   private Sweep(Question asked, Slot input) {
     this.asked = asked;
@@ -154,8 +156,10 @@ public final class Sweep {
       throw new QuestionRefusedException(asked.field(), e.problem());
     }
     Scalar result = (Scalar) asked.value(overlay);
-    double u = overlay.correlations().standardUncertainty(result.gradient().without(MOVED));
-    return new Point(x, result.si(), u, result.gradient().part(MOVED) / seed);
+    Gradient stays = result.gradient().without(MOVED);
+    double u = overlay.correlations().standardUncertainty(stays);
+    double degrees = overlay.correlations().degreesOfFreedom(stays, u);
+    return new Point(x, result.si(), u, degrees, result.gradient().part(MOVED) / seed);
   }
 
   /** Of the input at another value: what is stated in parts of the value grows with it. */

@@ -314,6 +314,14 @@ public final class ValueGraph {
     return evaluation.correlations().standardUncertainty(value.gradient());
   }
 
+  /**
+   * Expanded uncertainty of a value, with the correlations and the coverage of this record [SI].
+   */
+  public double expandedUncertainty(Value.Scalar value) {
+    double u = standardUncertainty(value);
+    return settings().expanded(u, correlations().degreesOfFreedom(value.gradient(), u));
+  }
+
   /** The record as it was last taken. */
   public GraphSource source() {
     return source;

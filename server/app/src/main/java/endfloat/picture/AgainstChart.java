@@ -83,7 +83,7 @@ final class AgainstChart {
             new AgainstDrawing.Words(
                 clause.of().strip() + suffix(unit),
                 sweep.name() + suffix(inputUnit),
-                now.map(p -> "now " + text(p.si(), p.u())).orElse(""),
+                now.map(p -> "now " + text(p.si(), p.expanded())).orElse(""),
                 description(title, curve, edges, crossings, now)));
     drawing.leftOut().forEach(edge -> notes.add("The " + edge.words() + " lies beyond the chart."));
     notes.add(
@@ -133,13 +133,9 @@ final class AgainstChart {
   }
 
   private Point point(Sweep.Point at) {
-    double half = Math.abs(unit.interval().fromSi(settings.coverage() * at.standardUncertainty()));
-    return new Point(
-        inputUnit.fromSi(at.x()),
-        unit.fromSi(at.value()),
-        half,
-        at.value(),
-        at.standardUncertainty());
+    double expanded = settings.expanded(at.standardUncertainty(), at.degreesOfFreedom());
+    double half = Math.abs(unit.interval().fromSi(expanded));
+    return new Point(inputUnit.fromSi(at.x()), unit.fromSi(at.value()), half, at.value(), expanded);
   }
 
   private List<Edge> edges() {
@@ -199,10 +195,14 @@ final class AgainstChart {
         b = above == rises ? middle : b;
       }
       Sweep.Point at = sweep.at((a + b) / 2);
-      double u = at.slope() == 0 ? Double.NaN : Math.abs(at.standardUncertainty() / at.slope());
-      double half = Math.abs(inputUnit.interval().fromSi(settings.coverage() * u));
+      double expanded =
+          at.slope() == 0
+              ? Double.NaN
+              : Math.abs(
+                  settings.expanded(at.standardUncertainty(), at.degreesOfFreedom()) / at.slope());
+      double half = Math.abs(inputUnit.interval().fromSi(expanded));
       boolean stated = Double.isFinite(half);
-      Shown shown = Shown.of(at.x(), stated ? u : 0, inputUnit, settings);
+      Shown shown = Shown.expanded(at.x(), stated ? expanded : 0, inputUnit);
       return Optional.of(
           new Crossing(
               edge,
@@ -223,8 +223,8 @@ final class AgainstChart {
     return asked.place().flatMap(p -> graph.figure(p.name())).flatMap(Figure::verdict);
   }
 
-  private String text(double si, double u) {
-    return Shown.of(si, u, unit, settings).text();
+  private String text(double si, double expanded) {
+    return Shown.expanded(si, expanded, unit).text();
   }
 
   private String at(double x) {
@@ -241,10 +241,19 @@ final class AgainstChart {
     Point first = there.get(0);
     Point last = there.get(there.size() - 1);
     StringBuilder words = new StringBuilder(title);
-    words.append(": ").append(text(first.si(), first.u())).append(" at ").append(at(first.x()));
-    words.append(", ").append(text(last.si(), last.u())).append(" at ").append(at(last.x()));
+    words
+        .append(": ")
+        .append(text(first.si(), first.expanded()))
+        .append(" at ")
+        .append(at(first.x()));
+    words.append(", ").append(text(last.si(), last.expanded())).append(" at ").append(at(last.x()));
     now.ifPresent(
-        p -> words.append("; now ").append(text(p.si(), p.u())).append(" at ").append(at(p.x())));
+        p ->
+            words
+                .append("; now ")
+                .append(text(p.si(), p.expanded()))
+                .append(" at ")
+                .append(at(p.x())));
     edges.forEach(edge -> words.append("; ").append(edge.words()));
     crossings.forEach(crossing -> words.append("; ").append(crossing.words()));
     return words.append('.').toString();
@@ -258,13 +267,16 @@ final class AgainstChart {
       String result;
       try {
         Sweep.Point point = sweep.at(x);
-        result = text(point.value(), point.standardUncertainty());
+        result =
+            text(
+                point.value(),
+                settings.expanded(point.standardUncertainty(), point.degreesOfFreedom()));
       } catch (QuestionRefusedException e) {
         result = e.problem().message();
       }
       rows.add(List.of(Shown.of(x, 0, inputUnit, settings).text(), result));
     }
-    now.ifPresent(p -> rows.add(List.of("now " + at(p.x()), text(p.si(), p.u()))));
+    now.ifPresent(p -> rows.add(List.of("now " + at(p.x()), text(p.si(), p.expanded()))));
     crossings.forEach(c -> rows.add(List.of(c.words(), c.edge().words())));
     return rows;
   }

@@ -22,11 +22,11 @@ final class AgainstDrawing {
   /**
    * A point of the curve.
    *
-   * @param half expanded uncertainty
+   * @param half expanded uncertainty, as drawn
    * @param si value in SI
-   * @param u standard uncertainty in SI
+   * @param expanded uncertainty in SI
    */
-  record Point(double x, double y, double half, double si, double u) {}
+  record Point(double x, double y, double half, double si, double expanded) {}
 
   /** A limit. */
   record Edge(double at, double si, String text, String words, boolean upper) {}

@@ -126,14 +126,14 @@ final class RoundChart {
     for (int i = 0; i < angles.length; i++) {
       Value.Scalar at = (Value.Scalar) series.elements().get(i);
       readings[i] = at.si();
-      double u = graph.standardUncertainty(at);
+      double expanded = graph.expandedUncertainty(at);
       stations.add(
           new Station(
               labels.get(i),
               angles[i],
               unit.fromSi(at.si()),
-              Math.abs(unit.interval().fromSi(settings.coverage() * u)),
-              text(at.si(), u, elements.get(labels.get(i))),
+              Math.abs(unit.interval().fromSi(expanded)),
+              text(at.si(), expanded, elements.get(labels.get(i))),
               Optional.ofNullable(elements.get(labels.get(i))).flatMap(Figure.Element::verdict)));
     }
     Value.Scalar eccentricity = scalar(fit, "eccentricity");
@@ -150,8 +150,8 @@ final class RoundChart {
       squares += left * left;
     }
     double residual = Math.sqrt(squares / (readings.length - 3));
-    double u = graph.standardUncertainty(eccentricity);
-    String twice = Shown.of(2 * amplitude, 2 * u, unit.interval(), settings).text();
+    double expanded = graph.expandedUncertainty(eccentricity);
+    String twice = Shown.expanded(2 * amplitude, 2 * expanded, unit.interval()).text();
     String total = total();
     Station tightest = stations.stream().min(Comparator.comparingDouble(Station::y)).orElseThrow();
     Station loosest = stations.stream().max(Comparator.comparingDouble(Station::y)).orElseThrow();
@@ -220,7 +220,7 @@ final class RoundChart {
   private String total() {
     String of = clause.of().strip();
     Value.Scalar swing = Question.of(graph, "/of", "max(" + of + ") - min(" + of + ")").number();
-    return Shown.of(swing.si(), graph.standardUncertainty(swing), unit.interval(), settings).text();
+    return Shown.expanded(swing.si(), graph.expandedUncertainty(swing), unit.interval()).text();
   }
 
   private static String number(double angle) {
@@ -247,10 +247,10 @@ final class RoundChart {
   }
 
   /** As typed, where it was typed. */
-  private String text(double si, double u, Figure.Element element) {
+  private String text(double si, double expanded, Figure.Element element) {
     return Optional.ofNullable(element)
         .flatMap(e -> Shown.of(graph.figure(clause.of().strip()).orElseThrow(), e, settings))
-        .orElseGet(() -> Shown.of(si, u, unit, settings))
+        .orElseGet(() -> Shown.expanded(si, expanded, unit))
         .text();
   }
 

@@ -124,7 +124,7 @@ final class ScatterChart {
       boolean upper = i <= STEPS;
       int step = upper ? i : 2 * STEPS + 1 - i;
       double at = low + (high - low) * step / STEPS;
-      double half = settings.coverage() * line.u(at, points.size());
+      double half = settings.expanded(line.u(at, points.size()), points.size() - 2);
       double to = up.at(line.y(at) + (upper ? half : -half));
       if (i == 0) {
         band.from(across.at(at), to);
@@ -169,11 +169,8 @@ final class ScatterChart {
   }
 
   private String slope(Value.Scalar slope) {
-    return Shown.of(
-            slope.si(),
-            graph.standardUncertainty(slope),
-            SlopeUnit.of(y.unit(), x.unit()),
-            settings)
+    return Shown.expanded(
+            slope.si(), graph.expandedUncertainty(slope), SlopeUnit.of(y.unit(), x.unit()))
         .text();
   }
 

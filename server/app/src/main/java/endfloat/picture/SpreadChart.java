@@ -30,6 +30,7 @@ final class SpreadChart {
   private final Unit unit;
   private final double value;
   private final double u;
+  private final double expanded;
   private final List<Part> parts = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
@@ -49,6 +50,7 @@ final class SpreadChart {
     this.unit = FigureUnit.of(asked, settings);
     this.value = number.si();
     this.u = graph.standardUncertainty(number);
+    this.expanded = graph.expandedUncertainty(number);
     if (u == 0) {
       throw Question.refused(
           "/of", "This value is exact: it has no uncertainty to take apart.", "");
@@ -122,7 +124,7 @@ final class SpreadChart {
   }
 
   ChartPicture.Drawn drawn() {
-    String whole = Shown.of(value, u, unit, settings).text();
+    String whole = Shown.expanded(value, expanded, unit).text();
     String description =
         "What the uncertainty of "
             + clause.of().strip()

@@ -180,7 +180,12 @@ final class Appendix {
     row("Saved figures against those of this report", agreement());
     row("Decision rule", rule(record.settings().rule()));
     String k = record.tree().path("settings").path("coverage").asText("2");
-    row("Uncertainty", "printed with ± is expanded, U = k u, k = " + k);
+    row(
+        "Uncertainty",
+        "printed with ± is expanded, U = k u, k = "
+            + k
+            + "; where it rests on a few readings, by Student's t for their degrees of freedom, with the"
+            + " same probability (JCGM 100, G.3)");
     JsonNode from = record.tree().path("provenance");
     if (!from.isMissingNode()) {
       row(

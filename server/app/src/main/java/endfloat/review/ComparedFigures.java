@@ -102,8 +102,9 @@ final class ComparedFigures {
 
   /** U of right less left [SI]. */
   double expanded(Value.Scalar from, Value.Scalar to) {
-    return Math.max(left.settings().coverage(), right.settings().coverage())
-        * roots.ofDifference(from.gradient(), to.gradient());
+    double u = roots.ofDifference(from.gradient(), to.gradient());
+    double degrees = roots.degreesOfDifference(from.gradient(), to.gradient(), u);
+    return Math.max(left.settings().expanded(u, degrees), right.settings().expanded(u, degrees));
   }
 
   /** How two numbers stand to one another. */

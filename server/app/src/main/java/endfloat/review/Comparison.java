@@ -82,9 +82,11 @@ public record Comparison(
    * @param text as a sheet prints it
    */
   public record Point(Figure figure, Optional<Figure.Element> element, Value value, String text) {
-    /** The standard uncertainty [SI]. */
-    public double u() {
-      return element.map(Figure.Element::standardUncertainty).orElse(figure.standardUncertainty());
+    /** The expanded uncertainty [SI]. */
+    public double expanded(GraphSettings settings) {
+      return settings.expanded(
+          element.map(Figure.Element::standardUncertainty).orElse(figure.standardUncertainty()),
+          element.map(Figure.Element::degreesOfFreedom).orElse(figure.degreesOfFreedom()));
     }
 
     /** Verdicts on it. */

@@ -191,6 +191,30 @@ final class SharedRoots {
     return variance <= 0 ? 0 : Math.sqrt(variance);
   }
 
+  /**
+   * Effective degrees of freedom of that uncertainty (JCGM 100, G.4); NaN where roots of it are
+   * correlated, for which there is no formula.
+   */
+  double degreesOfDifference(Gradient from, Gradient to, double u) {
+    if (u == 0) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double sum = 0;
+    for (int i = 0; i < from.size(); i++) {
+      double share = slope(from.root(i), from, to, true) / u;
+      sum += share * share * share * share / from.root(i).degreesOfFreedom();
+    }
+    for (int i = 0; i < to.size(); i++) {
+      boolean counted = isShared(to.root(i)) && from.part(to.root(i)) != 0;
+      double share = counted ? 0 : to.part(i) / u;
+      sum += share * share * share * share / to.root(i).degreesOfFreedom();
+    }
+    boolean together =
+        left.pairs().stream().anyMatch(pair -> correlated(pair, from, to, true) != 0)
+            || right.pairs().stream().anyMatch(pair -> correlated(pair, from, to, false) != 0);
+    return together ? Double.NaN : 1 / sum;
+  }
+
   private double correlated(Correlations.Pair pair, Gradient from, Gradient to, boolean ofLeft) {
     return 2
         * pair.coefficient()

@@ -6,12 +6,17 @@ import org.junit.jupiter.api.Test;
 
 class ConformityTest {
   private static Conformity between(double value, double u, double low, double high) {
+    return between(value, u, low, high, Double.POSITIVE_INFINITY);
+  }
+
+  private static Conformity between(
+      double value, double u, double low, double high, double degrees) {
     Conformity conformity = new Conformity();
     if (!Double.isNaN(low)) {
-      conformity.side(value - low, u, Math.max(Math.abs(value), Math.abs(low)), 2);
+      conformity.side(value - low, u, Math.max(Math.abs(value), Math.abs(low)), 2, degrees);
     }
     if (!Double.isNaN(high)) {
-      conformity.side(high - value, u, Math.max(Math.abs(value), Math.abs(high)), 2);
+      conformity.side(high - value, u, Math.max(Math.abs(value), Math.abs(high)), 2, degrees);
     }
     return conformity;
   }
@@ -64,5 +69,20 @@ class ConformityTest {
     Conformity middle = between(0, 1, -1.65, 1.65);
     assertEquals(0.9011, middle.probability(), 1e-4);
     assertEquals(Verdict.NOT_PROVEN, middle.verdict(DecisionRule.PROBABILITY));
+  }
+
+  /**
+   * Two repeats leave one degree of freedom: 13.97 u (JCGM 100:2008, table G.2, p = 95.45 %) where
+   * twice u would have accepted; Student's t with one degree of freedom is Cauchy's distribution,
+   * so the share below 1 is 3/4.
+   */
+  @Test
+  void fewReadingsNeedAWiderGuardBand() {
+    DecisionRule rule = DecisionRule.GUARDED;
+    assertEquals(Verdict.WITHIN, between(0.27, 0.01, NONE, 0.30).verdict(rule));
+    assertEquals(Verdict.NOT_PROVEN, between(0.27, 0.01, NONE, 0.30, 1).verdict(rule));
+    assertEquals(Verdict.NOT_PROVEN, between(0.1605, 0.01, NONE, 0.30, 1).verdict(rule));
+    assertEquals(Verdict.WITHIN, between(0.1600, 0.01, NONE, 0.30, 1).verdict(rule));
+    assertEquals(0.75, between(0.29, 0.01, NONE, 0.30, 1).probability(), 1e-9);
   }
 }

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.Figure;
+import endfloat.engine.RecordGraph;
+import endfloat.engine.ValueGraph;
 import endfloat.http.view.PaperView;
 import endfloat.record.InvestigationRecord;
 import endfloat.units.Unit;
@@ -158,6 +161,7 @@ class ReportPageTest {
     InvestigationRecord record = read(file);
     Map<String, JsonNode> saved = new HashMap<>();
     record.savedFigures().forEach(one -> saved.put(one.path("name").asText(), one));
+    ValueGraph graph = RecordGraph.of(record).graph();
     Set<String> compared = new HashSet<>();
     for (Element one : all(parsed(html(record)))) {
       String name = one.getAttribute("data-figure");
@@ -169,8 +173,10 @@ class ReportPageTest {
         compare(text, printed.fromSi(kept.toSi(of.get("value").asDouble())), name);
         String u = u(one);
         if (!u.isEmpty()) {
-          // the records state U = 2 u
-          double expanded = 2 * kept.interval().toSi(of.get("u").asDouble());
+          // U = 2 u, or more where that rests on a few readings
+          double degrees = degreesOfFreedom(graph, name);
+          double expanded =
+              graph.settings().expanded(kept.interval().toSi(of.get("u").asDouble()), degrees);
           compare(u, printed.interval().fromSi(expanded), "U of " + name);
         }
         compared.add(name);
@@ -186,6 +192,21 @@ class ReportPageTest {
 
   private static Unit unit(String text) {
     return UnitTable.find(text.isEmpty() ? "1" : text.equals("°") ? "deg" : text);
+  }
+
+  private static double degreesOfFreedom(ValueGraph graph, String name) {
+    int dot = name.lastIndexOf('.');
+    return graph
+        .figure(name)
+        .map(Figure::degreesOfFreedom)
+        .or(
+            () ->
+                graph.figure(name.substring(0, dot)).stream()
+                    .flatMap(f -> f.elements().stream())
+                    .filter(e -> e.field().equals(name.substring(dot + 1)))
+                    .map(Figure.Element::degreesOfFreedom)
+                    .findFirst())
+        .orElseThrow();
   }
 
   private static String u(Element value) {

@@ -39,7 +39,7 @@ public final class ComparisonView {
       return;
     }
     LimitViews.Judged judged =
-        new LimitViews.Judged(to.si(), after.u(), after.unit(settings), shown.get());
+        new LimitViews.Judged(to.si(), after.expanded(settings), after.unit(settings), shown.get());
     ArrayNode list = entry.putArray("limits");
     List<Judgement> all = after.judgements();
     for (int i = 0; i < all.size(); i++) {

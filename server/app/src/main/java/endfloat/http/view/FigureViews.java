@@ -131,7 +131,10 @@ final class FigureViews {
       shown(shown, view);
       LimitViews.Judged judged =
           new LimitViews.Judged(
-              figure.si(), figure.standardUncertainty(), FigureUnit.of(figure, settings), shown);
+              figure.si(),
+              settings.expanded(figure.standardUncertainty(), figure.degreesOfFreedom()),
+              FigureUnit.of(figure, settings),
+              shown);
       limits(figure.name(), figure.judgements(), judged, true, view);
     } else if (value instanceof Value.Series || value instanceof Value.Fields) {
       if (figure.elements().size() > MOST_ELEMENTS) {
@@ -220,7 +223,7 @@ final class FigureViews {
       LimitViews.Judged judged =
           new LimitViews.Judged(
               scalar.si(),
-              element.standardUncertainty(),
+              settings.expanded(element.standardUncertainty(), element.degreesOfFreedom()),
               FigureUnit.of(figure, element, settings),
               shown.get());
       limits(figure.name(), element.judgements(), judged, drawn, view);

@@ -29,7 +29,7 @@ final class LimitViews {
    * @param unit it is shown in
    * @param shown as printed
    */
-  record Judged(double si, double u, Unit unit, Shown shown) {}
+  record Judged(double si, double expanded, Unit unit, Shown shown) {}
 
   /**
    * @param drawn whether the strip comes too: of a long series only the worst station's does
@@ -42,7 +42,7 @@ final class LimitViews {
     view.put("authority", limit.authority()).put("condition", limit.condition());
     view.put("state", limit.state()).put("rule", limit.rule().word());
     view.put("verdict", limit.verdict().word());
-    view.put("probability", probability(limit.probability(), judged.u() == 0));
+    view.put("probability", probability(limit.probability(), judged.expanded() == 0));
     view.put("cell", limit.clause()).put("line", limit.line());
     if (!limit.field().isEmpty()) {
       view.put("field", limit.field());
@@ -67,7 +67,7 @@ final class LimitViews {
 
   private LimitStrip strip(
       Judgement limit, Judged judged, LimitShown ends, Optional<Judgement> asNew) {
-    double expanded = Math.abs(judged.unit().interval().fromSi(settings.coverage() * judged.u()));
+    double expanded = Math.abs(judged.unit().interval().fromSi(judged.expanded()));
     return new LimitStrip(
         judged.unit().fromSi(judged.si()),
         expanded,

@@ -233,11 +233,10 @@ public final class TableRows {
     if (!(element.value() instanceof Value.Scalar scalar) || figure.isEmpty()) {
       return "";
     }
-    return Shown.of(
+    return Shown.expanded(
             scalar.si(),
-            element.standardUncertainty(),
-            TableHead.unit(figure.get(), settings),
-            settings)
+            settings.expanded(element.standardUncertainty(), element.degreesOfFreedom()),
+            TableHead.unit(figure.get(), settings))
         .value();
   }
 }
