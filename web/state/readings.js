@@ -102,6 +102,44 @@ export function nextStation(reading, typed) {
 }
 
 /**
+ * The entry that a new station takes: one that says no place yet and at which nothing was taken, else none.
+ * @param {any} reading
+ * @returns {number} -1 where there is none
+ */
+export function unplaced(reading) {
+  const axis = (reading.axes ?? []).at(-1) ?? "";
+  return (reading.entries ?? []).findIndex((entry) => !entry.struck && takenTexts(entry).length === 0 && label(entry.at, axis) === "");
+}
+
+/**
+ * The entries after the station of one of them was given another label: what was taken at that station at
+ * every stage, struck through or not, goes with it.
+ * @param {readonly any[]} entries
+ * @param {number} entry
+ * @param {string} axis
+ * @param {string} text
+ */
+export function relabelled(entries, entry, axis, text) {
+  const place = placeOf(entries[entry]);
+  return entries.map((one) => (placeOf(one) === place ? { ...one, at: { ...one.at, [axis]: text.trim() } } : one));
+}
+
+/** Whether nothing was taken at the station of an entry, at any stage. @param {readonly any[]} entries @param {number} entry */
+export function isUntouched(entries, entry) {
+  return entries.every((one) => placeOf(one) !== placeOf(entries[entry]) || takenTexts(one).length === 0);
+}
+
+/** The entries without those of a station. @param {readonly any[]} entries @param {number} entry */
+export function withoutStation(entries, entry) {
+  return entries.filter((one) => placeOf(one) !== placeOf(entries[entry]));
+}
+
+/** @param {any} entry */
+function placeOf(entry) {
+  return JSON.stringify(Object.entries(entry.at ?? {}).sort());
+}
+
+/**
  * The element of a series that belongs to an entry.
  * @param {readonly any[]} elements of the figure
  * @param {any} entry

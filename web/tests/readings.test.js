@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { calibration, elementAt, grid, isBegun, nextStation, stages, takings, withStruck, withTaken } from "../state/readings.js";
+import { calibration, elementAt, grid, isBegun, isUntouched, nextStation, relabelled, stages, takings, unplaced, withoutStation, withStruck, withTaken } from "../state/readings.js";
 
 const bore = {
   name: "bore",
@@ -47,6 +47,26 @@ test("a further station counts on from the last", () => {
   assert.deepEqual(nextStation(bore, "middle"), { cylinder: "1", plane: "middle" });
   assert.deepEqual(nextStation({ axes: ["tooth"], entries: [{ at: { tooth: "22" } }] }, ""), { tooth: "23" });
   assert.deepEqual(nextStation({ axes: ["tooth"], entries: [] }, ""), { tooth: "1" });
+});
+
+test("a reading that gets stations keeps its one blank entry for the first of them", () => {
+  assert.equal(unplaced({ axes: ["tooth"], entries: [{ taken: [] }] }), 0);
+  assert.equal(unplaced({ axes: ["tooth"], entries: [{ at: { tooth: "1" }, taken: [] }, { taken: ["0.31"] }] }), -1);
+  assert.equal(unplaced(bore), -1);
+});
+
+test("a station with a wrong label is put right with all that was taken at it", () => {
+  const at = (text) => ({ tooth: text });
+  const entries = [{ at: at("71"), taken: ["1"] }, { at: at("8"), taken: ["2"] }, { at: at("71"), taken: ["9"], struck: {} }, { at: at("71"), stage: "as left", taken: [] }];
+  assert.deepEqual(relabelled(entries, 0, "tooth", " 7 ").map((one) => one.at.tooth), ["7", "8", "7", "7"]);
+  assert.deepEqual(relabelled([{ taken: ["0.31"] }], 0, "tooth", "1"), [{ taken: ["0.31"], at: at("1") }]);
+});
+
+test("only a station at which nothing was taken is taken out", () => {
+  const entries = [{ at: { tooth: "1" }, taken: ["1"] }, { at: { tooth: "2" }, taken: [] }, { at: { tooth: "1" }, stage: "as left", taken: [] }];
+  assert.equal(isUntouched(entries, 2), false);
+  assert.equal(isUntouched(entries, 1), true);
+  assert.deepEqual(withoutStation(entries, 1).length, 2);
 });
 
 test("repeats are typed one by one, blanks at the end go, digits stay as typed", () => {

@@ -195,6 +195,7 @@ export class CausesBody {
         ["another cause", () => append(clause, "/causes", blankCause(this.#causes))],
         ["further evidence", () => append(clause, "/evidence", blankEvidence(this.#evidence))],
       ],
+      first: () => this.#causes.length === 0 && append(clause, "/causes", blankCause([])),
     });
     clause.content.prepend(this.editing.element);
     this.editing.focus();

@@ -30,7 +30,8 @@ export class Entry {
 
   /**
    * @param {import("./clause.js").Clause} clause
-   * @param {{hint: string, groups: () => Group[], more: [string, () => void][]}} what
+   * @param {{hint: string, groups: () => Group[], more: [string, () => void][], first?: () => void}} what `first` makes the
+   *     first element of a list that is empty: whoever opens it wants to write one
    */
   constructor(clause, what) {
     this.clause = clause;
@@ -44,11 +45,14 @@ export class Entry {
     this.element.addEventListener("left", () => clause.page.close());
     this.element.addEventListener("taken", (event) => this.#next(event.target));
     this.update();
+    what.first?.();
   }
 
-  /** To the first field, or to the word that makes one. */
+  /** To the first field, also where it is only on its way. */
   focus() {
-    this.element.querySelector("input, select, .foot button")?.focus();
+    const field = this.element.querySelector("input, select");
+    this.wants = !field;
+    (field ?? this.element.querySelector(".foot button"))?.focus();
   }
 
   /** To the last group of fields, which was just made. */
@@ -87,7 +91,8 @@ export class Entry {
       field.input.focus({ preventScroll: true });
       if (open.text !== null) field.input.setSelectionRange(open.from, open.to);
     }
-    if (more && this.wants) this.focusLast();
+    const elsewhere = document.activeElement !== document.body && !this.element.contains(document.activeElement);
+    if (more && this.wants && !elsewhere) this.focusLast();
     this.wants = false;
   }
 

@@ -131,6 +131,8 @@ export class ExpressionField {
     this.input.hidden = false;
     mark(this.element, "open", false);
     if (text === this.field.kept) return this.#drop();
+    // an earlier text, asked for while this one was typed, would else stand beneath what is kept
+    this.what.desk.askField(this.what.cell, this.what.key, text.trim());
     this.input.value = text;
     this.input.dispatchEvent(new Event("change"));
   }

@@ -89,6 +89,7 @@ export class FindingsBody {
       hint: "Not inspected is a state. No indication needs the method and the smallest flaw it would show.",
       groups,
       more: [["another finding", () => append(clause, "/findings", blankFinding())]],
+      first: () => this.#findings.length === 0 && append(clause, "/findings", blankFinding()),
     });
     clause.content.prepend(this.editing.element);
     this.editing.focus();

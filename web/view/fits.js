@@ -131,6 +131,7 @@ export class FitsBody {
       hint: label("fitsHint", this.clause.page.terms),
       groups: () => this.#rows.map((row, index) => this.#group(row, index)),
       more: [["another fit", () => append(clause, "/rows", blankFit(this.#rows))]],
+      first: () => this.#rows.length === 0 && append(clause, "/rows", blankFit([])),
     });
     clause.content.prepend(this.editing.element);
     this.editing.focus();

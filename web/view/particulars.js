@@ -6,6 +6,7 @@ import { STAGES } from "./title-block.js";
 export class Particulars {
   #shape = "";
   #fields = [];
+  #wants = false;
   #sets = el("div", {});
 
   /** @param {import("./clause.js").Clause} clause */
@@ -18,14 +19,19 @@ export class Particulars {
       if (event.key === "Escape" && !event.defaultPrevented) clause.page.close();
     });
     this.update();
+    // whoever opens a clause without readings wants to name one
+    if (this.#readings.length === 0) this.#more();
   }
 
   get #readings() {
     return this.clause.cell.source.readings ?? [];
   }
 
+  /** To the first field, also where it is only on its way. */
   focus() {
-    this.element.querySelector("input")?.focus();
+    const field = this.element.querySelector("input");
+    this.#wants = !field;
+    (field ?? this.element.querySelector(".foot button"))?.focus();
   }
 
   update() {
@@ -35,7 +41,10 @@ export class Particulars {
       this.#shape = shape;
       this.#fields = [];
       const more = el("button", { type: "button", class: "word", onclick: () => this.#more() }, "another reading");
+      const here = this.element.contains(document.activeElement) || document.activeElement === document.body;
       this.#sets.replaceChildren(...this.#readings.map((_, index) => this.#set(index)), el("div", { class: "foot" }, more));
+      if (this.#wants && here) [...this.#sets.querySelectorAll("fieldset")].at(-1)?.querySelector("input")?.focus();
+      this.#wants = false;
     }
     for (const { show } of this.#fields) show();
   }
@@ -70,11 +79,14 @@ export class Particulars {
 
   #choice(index, name, caption, options) {
     const select = el("select", { class: "field", onchange: () => this.desk.put(this.clause.id, `/readings/${index}/${name}`, select.value) });
+    let drawn = "";
     this.#fields.push({
       show: () => {
         const value = this.#readings[index]?.[name] ?? "";
         const known = value === "" || options.some(([id]) => id === value) ? options : [...options, [value, value]];
-        select.replaceChildren(el("option", { value: "" }, "none"), ...known.map(([id, text]) => el("option", { value: id }, text)));
+        const offered = JSON.stringify(known);
+        if (drawn !== offered) select.replaceChildren(el("option", { value: "" }, "none"), ...known.map(([id, text]) => el("option", { value: id }, text)));
+        drawn = offered;
         select.value = value;
       },
     });
@@ -83,6 +95,7 @@ export class Particulars {
 
   #more() {
     const index = this.#readings.length;
+    this.#wants = true;
     this.desk.put(this.clause.id, `/readings/${index}`, { name: "", what: "", unit: "", entries: [{ taken: [] }] });
   }
 

@@ -24,6 +24,8 @@ export function circumstances(reading, record) {
 export class ReadingRow {
   #lim = el("td", { class: "lim" });
   #said = el("div", { class: "waiton" });
+  /** @type {Map<number, () => HTMLInputElement>} the field for one more reading, by entry */
+  #more = new Map();
 
   /** @param {import("./clause.js").Clause} clause @param {number} index */
   constructor(clause, index) {
@@ -77,19 +79,26 @@ export class ReadingRow {
     }
     if (reading.unit) box.append(el("span", { class: "un" }, shownUnits(reading.unit)));
     const last = all.findLast((taking) => !taking.struck);
-    if (last && last.taken.length > 0) box.append(this.#another(box, last, spoken), this.taken.strike(last.entry, last.taken.length - 1, null));
+    if (last && last.taken.length > 0) box.append(this.#another(last, spoken), this.taken.strike(last.entry, last.taken.length - 1, null));
     return box;
   }
 
-  #another(box, last, spoken) {
-    const word = el("button", { type: "button", class: "word" }, "once more");
-    word.addEventListener("click", () => {
+  #another(last, spoken) {
+    const word = el("button", { type: "button", class: "word", onclick: () => this.again(last.entry)?.focus() }, "once more");
+    this.#more.set(last.entry, () => {
       const input = this.taken.field(last.entry, last.taken.length, `${spoken}, repeat ${last.taken.length + 1}`);
       word.before(input);
       word.remove();
-      input.focus();
+      return input;
     });
     return word;
+  }
+
+  /** A field for one more reading. @param {number} entry @returns {HTMLInputElement | undefined} */
+  again(entry) {
+    const make = this.#more.get(entry);
+    this.#more.delete(entry);
+    return make?.();
   }
 
   refresh() {

@@ -10,12 +10,19 @@ export class ReadingsBody {
   #parts = [];
   #shape = "";
   #captions = [];
+  #last = "";
+  #wanted = "";
+  #goingRound = -1;
+  #late = false;
 
   /** @param {import("./clause.js").Clause} clause */
   constructor(clause) {
     this.clause = clause;
     this.elements = [];
     clause.content.addEventListener("taken", (event) => this.#next(event.target));
+    clause.content.addEventListener("focusin", (event) => (this.#last = /** @type {HTMLElement} */ (event.target).dataset.key ?? this.#last));
+    // a reason that is being written is not taken away under the hand
+    clause.content.addEventListener("focusout", () => this.#late && queueMicrotask(() => this.update()));
   }
 
   get #readings() {
@@ -24,7 +31,8 @@ export class ReadingsBody {
 
   update() {
     const shape = this.#shapeOf();
-    if (shape !== this.#shape) {
+    this.#late = shape !== this.#shape && Boolean(this.clause.content.querySelector(".strike input:focus"));
+    if (shape !== this.#shape && !this.#late) {
       this.#shape = shape;
       this.#build();
     }
@@ -96,8 +104,28 @@ export class ReadingsBody {
   /** The field that is being typed in, so that a row drawn anew does not take it away. */
   #openField() {
     const input = document.activeElement;
-    if (!(input instanceof HTMLInputElement) || !input.dataset.key || !this.clause.content.contains(input)) return null;
-    return { key: input.dataset.key, text: input.value, isOpen: this.#field(input.dataset.key)?.isOpen, from: input.selectionStart, to: input.selectionEnd };
+    if (!input || !this.clause.content.contains(input) || input.closest(".particulars")) return null;
+    const like = input.getAttribute("aria-label") || input.textContent;
+    if (!(input instanceof HTMLInputElement)) return { key: this.#last, like };
+    const typed = { text: input.value, from: input.selectionStart, to: input.selectionEnd };
+    if (input.dataset.further) return { further: input.dataset.further, ...typed };
+    if (!input.dataset.key) return { key: this.#last, like, ...typed };
+    return { key: input.dataset.key, isOpen: this.#field(input.dataset.key)?.isOpen, ...typed };
+  }
+
+  /** Whether a station that was just named has still to come. */
+  get isLeading() {
+    return this.#wanted !== "";
+  }
+
+  /** Says which value is wanted next: that of a station which comes with the next change. @param {number} reading @param {number} entry */
+  leadTo(reading, entry) {
+    this.#wanted = `${reading}/${entry}/0`;
+    this.#goingRound = reading;
+  }
+
+  #further(reading) {
+    return /** @type {HTMLInputElement | null} */ (this.clause.content.querySelector(`[data-further="${reading}"]`));
   }
 
   #field(key) {
@@ -110,17 +138,41 @@ export class ReadingsBody {
 
   /** @param {any} open */
   #resume(open) {
-    const field = open && this.#field(open.key);
-    if (!field) return;
-    if (open.isOpen) field.resume(open.text);
-    field.input.focus({ preventScroll: true });
-    field.input.setSelectionRange(open.from, open.to);
+    const wanted = open && this.#field(this.#wanted);
+    if (wanted) {
+      this.#wanted = "";
+      wanted.input.focus({ preventScroll: true });
+      // what was typed behind the station's name before its field was there
+      if (open.further && open.text) wanted.resume(open.text);
+      return;
+    }
+    if (!open) return;
+    let input = open.further ? this.#further(open.further) : this.#fieldOrAnother(open.key)?.input;
+    if (!input) return this.clause.element.focus({ preventScroll: true });
+    // the words of a station stand while it is in use: its value first, then what was in use beside it
+    input.focus({ preventScroll: true });
+    if (open.like) input = alike(input.closest(".stations, tbody > tr"), open.like) ?? input;
+    input.focus({ preventScroll: true });
+    if (open.text === undefined || input.tagName !== "INPUT") return;
+    if (open.isOpen) this.#field(open.key)?.resume(open.text);
+    else if (!open.key || open.like) input.value = open.text;
+    input.setSelectionRange(open.from, open.to);
+  }
+
+  /** The field of a key; that of one more repeat, which the record does not have yet, is made again. @param {string} key */
+  #fieldOrAnother(key) {
+    const [reading, entry] = key.split("/").map(Number);
+    if (!this.#field(key)) this.#parts[reading]?.again(entry);
+    return this.#field(key);
   }
 
   /** Enter leads to the next value to be taken. @param {Element} input */
   #next(input) {
     const fields = [...this.clause.content.querySelectorAll("input[data-key]:not([readonly])")];
     const next = fields[fields.indexOf(input) + 1];
+    const [reading] = (/** @type {HTMLElement} */ (input).dataset.key ?? "").split("/").map(Number);
+    if (reading !== this.#goingRound) this.#goingRound = -1;
+    else if (/** @type {any} */ (next)?.dataset.key.split("/")[0] !== String(reading)) return this.#further(reading)?.focus();
     next?.focus();
     next?.select();
   }
@@ -147,4 +199,9 @@ export class ReadingsBody {
     this.editing?.element.remove();
     this.editing = null;
   }
+}
+
+/** What is called the same. @param {Element | null} within @param {string} name @returns {any} */
+function alike(within, name) {
+  return [...(within?.querySelectorAll("button, input") ?? [])].find((one) => (one.getAttribute("aria-label") || one.textContent) === name);
 }

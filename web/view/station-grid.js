@@ -1,6 +1,7 @@
 import { answerOf } from "../state/figures.js";
-import { elementAt, grid, nextStation, PHONE_ROW, SHEET_ROW, stages } from "../state/readings.js";
+import { elementAt, grid, isUntouched, nextStation, PHONE_ROW, relabelled, SHEET_ROW, stages, unplaced, withoutStation } from "../state/readings.js";
 import { el, mark, write } from "./dom.js";
+import { Field } from "./field.js";
 import { Name, Quantity } from "./quantity.js";
 import { circumstances, shownUnits } from "./reading-row.js";
 import { TakenFields } from "./taken.js";
@@ -57,7 +58,7 @@ export class StationGrid {
     const bodies = bands.flatMap((band) => {
       const heads = [...down.map((axis) => el("th", { scope: "col", class: "axis" }, axis))];
       if (down.length === 0) heads.push(el("th", { scope: "row", class: "axis" }, across));
-      const labels = el("tr", { class: "labels" }, ...heads, ...band.columns.map((label) => el("th", { scope: "col" }, down.length > 0 ? `${label}` : label)));
+      const labels = el("tr", { class: "labels" }, ...heads, ...band.columns.map((label, column) => el("th", { scope: "col" }, label || this.#unnamed(band.rows, column, across))));
       const rows = band.rows.map((row) => {
         const names = row.labels.length > 0 ? row.labels : [`${reading.name || "taken"}${unit}`];
         return el("tr", {}, ...names.map((label) => el("th", { scope: "row", class: "axis" }, label)), ...row.stations.map((station, column) => this.#station(station, [...row.labels, band.columns[column]])));
@@ -80,6 +81,30 @@ export class StationGrid {
     return td;
   }
 
+  /** In place of the label that a station lacks, the field to write it in. */
+  #unnamed(rows, column, axis) {
+    const entry = rows.flatMap((row) => row.stations[column])[0]?.entry;
+    return entry === undefined ? "" : this.#label(entry, axis, `Label of this ${axis}`);
+  }
+
+  /** The label of a station, to be written or put right. @param {number} entry @param {string} axis @param {string} spoken */
+  #label(entry, axis, spoken) {
+    const keep = (text) => this.#entries(relabelled(this.reading.entries, entry, axis, text));
+    const field = new Field({ label: spoken, look: "label", placeholder: axis, keep });
+    field.show(String(this.reading.entries?.[entry]?.at?.[axis] ?? ""));
+    // Enter leads from the label to what is taken there
+    field.input.addEventListener("taken", (event) => {
+      event.stopPropagation();
+      this.taken.fields.get(`${this.index}/${entry}/0`)?.input.focus();
+    });
+    return field.input;
+  }
+
+  /** @param {any[]} entries */
+  #entries(entries) {
+    this.page.desk.put(this.clause.id, `/readings/${this.index}/entries`, entries);
+  }
+
   /** The words that belong to the station in use. @param {FocusEvent} event */
   #focused(event) {
     const key = /** @type {HTMLElement} */ (event.target).dataset?.key;
@@ -89,34 +114,59 @@ export class StationGrid {
     this.#shownFor = key;
     const whole = this.reading.entries?.[entry];
     if (!whole) return;
-    const at = Object.entries(whole.at ?? {}).map(([axis, label]) => `${axis} ${label}`).join(", ");
-    const again = el("button", { type: "button", class: "word" }, "once more");
-    again.addEventListener("click", () => {
-      const input = this.taken.field(entry, (whole.taken ?? []).length, `${at}, repeat`);
-      this.#cells.get(entry)?.append(input);
-      input.focus();
-    });
+    const axes = this.reading.axes ?? [];
+    const places = axes.map((axis) => el("label", { class: "place" }, `${axis} `, this.#label(entry, axis, `Label of this ${axis}`)));
+    const again = el("button", { type: "button", class: "word", onclick: () => this.again(entry)?.focus() }, "once more");
+    const out = el("button", { type: "button", class: "word", onclick: () => this.#entries(withoutStation(this.reading.entries, entry)) }, "take this place out");
     const taken = (whole.taken ?? []).length > 0;
-    this.#words.replaceChildren(el("span", {}, at), whole.struck ? "" : again, taken || whole.struck ? this.taken.strike(entry, repeat, whole.struck ?? null) : "", ...this.#adding());
+    const alone = this.reading.entries.length === 1;
+    const words = [
+      taken && !whole.struck && again,
+      (taken || whole.struck) && this.taken.strike(entry, repeat, whole.struck ?? null),
+      !alone && isUntouched(this.reading.entries, entry) && out,
+    ];
+    this.#words.replaceChildren(...places, ...words.filter(Boolean), ...this.#adding(), ...this.#reasons(entry));
+  }
+
+  /** A field for one more reading at a station. @param {number} entry @returns {HTMLInputElement | undefined} */
+  again(entry) {
+    const whole = this.reading.entries?.[entry];
+    const td = this.#cells.get(entry);
+    if (!whole || !td) return undefined;
+    const at = Object.entries(whole.at ?? {}).map(([axis, label]) => `${axis} ${label}`).join(", ");
+    const key = `${this.index}/${entry}/${(whole.taken ?? []).length}`;
+    const input = this.taken.fields.get(key)?.input ?? this.taken.field(entry, (whole.taken ?? []).length, `${at}, repeat`);
+    td.append(input);
+    return input;
   }
 
   #shownFor = "";
 
   #more() {
     this.#shownFor = "";
-    const struck = (this.reading.entries ?? []).map((entry, index) => ({ entry, index })).filter(({ entry }) => entry.struck);
-    const reasons = struck.map(({ entry, index }) => this.taken.strike(index, 0, { ...entry.struck, reason: `${Object.values(entry.at ?? {}).join(", ")}: ${entry.struck.reason}` }));
-    this.#words.replaceChildren(...reasons, ...this.#adding());
+    this.#words.replaceChildren(...this.#reasons(), ...this.#adding());
+  }
+
+  /** Why readings were struck through. @param {number} [except] the entry that says so itself */
+  #reasons(except) {
+    const struck = (this.reading.entries ?? []).map((entry, index) => ({ entry, index })).filter(({ entry, index }) => entry.struck && index !== except);
+    return struck.map(({ entry, index }) => this.taken.strike(index, 0, { ...entry.struck, reason: `${Object.values(entry.at ?? {}).join(", ")}: ${entry.struck.reason}` }));
   }
 
   /** A further station: a field for its label; empty counts on. */
   #adding() {
     const axis = (this.reading.axes ?? []).at(-1) ?? "station";
-    const field = el("input", { class: "field", type: "text", "aria-label": `Label of a further ${axis}`, placeholder: `further ${axis}` });
+    const field = el("input", { class: "field", type: "text", "data-further": this.index, "aria-label": `Label of a further ${axis}`, placeholder: `further ${axis}` });
     const add = () => {
+      if (this.clause.body.isLeading) return;
       const at = nextStation(this.reading, field.value.trim());
       if (at[axis] === "") return field.focus();
-      this.taken.append([{ at, taken: [] }]);
+      field.value = "";
+      const blank = unplaced(this.reading);
+      // its value is wanted next, then the next station: as one goes round a wheel
+      this.clause.body.leadTo(this.index, blank < 0 ? this.reading.entries?.length ?? 0 : blank);
+      if (blank < 0) this.taken.append([{ at, taken: [] }]);
+      else this.page.desk.put(this.clause.id, `/readings/${this.index}/entries/${blank}/at`, at);
     };
     field.addEventListener("keydown", (event) => {
       if (event.key === "Enter") {

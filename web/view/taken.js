@@ -133,13 +133,17 @@ export class TakenFields {
       done();
     };
     reason.addEventListener("keydown", (event) => {
-      if (event.key === "Enter") act();
+      if (event.key === "Enter") {
+        // else the word that has the focus next would be pressed with it
+        event.preventDefault();
+        act();
+      }
       if (event.key === "Escape") {
         event.stopPropagation();
         done();
       }
     });
-    box.replaceChildren(reason, " ", el("button", { type: "button", class: "word", onclick: act }, "strike"), " ", el("button", { type: "button", class: "word", onclick: done }, "leave it"));
+    box.replaceChildren(reason, el("button", { type: "button", class: "word", onclick: act }, "strike"), el("button", { type: "button", class: "word", onclick: done }, "leave it"));
     reason.focus();
   }
 }

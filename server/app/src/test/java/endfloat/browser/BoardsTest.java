@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
 
 /** Clauses that are entered by fields: fits, findings, causes, approval, and remarks on any. */
 class BoardsTest extends OnTheDemonstration {
@@ -66,6 +67,20 @@ class BoardsTest extends OnTheDemonstration {
     browser.await(driver -> driver.findElements(By.cssSelector(".clause.editing")).isEmpty());
   }
 
+  @Test
+  void whatIsKeptIsShownAlsoWhereEnterFollowsTheLastKeyAtOnce() {
+    String fits = clauseOf("Schedule of fits and clearances");
+    sheet.press(fits, "edit");
+    String field = "#clause-" + fits + " label:has([data-key='/rows/1/measured'])";
+    browser.run("arguments[0].focus()", browser.find(field + " input"));
+    browser.find(field + " .cm-content");
+    sheet.chord(Keys.CONTROL, "a").type("lash_loosest");
+    browser.awaitText(field + " .gives", "= 0.1800 mm");
+    new Actions(browser.driver()).sendKeys(" * 2", Keys.ENTER).perform();
+    sheet.awaitKept();
+    browser.awaitText("#clause-" + fits + " .t.fits [id='figure-" + fits + ".r2'] .v", "0.360");
+  }
+
   /** Adds a clause with the keyboard's own way: its title, then Enter to its fields. */
   private String added(String kind) {
     sheet.press("c16", kind);
@@ -95,8 +110,6 @@ class BoardsTest extends OnTheDemonstration {
   @Test
   void aFitIsEnteredByFieldsAndJudged() {
     String id = added("fits");
-    browser.awaitText("#clause-" + id + " .quiet", "No fit yet");
-    sheet.press(id, "another fit").awaitKept();
     put(id, "/rows/0/what", "Backlash between the wheels");
     put(id, "/rows/0/measured", "lash_loosest");
     put(id, "/rows/0/new/low", "0.10");
@@ -111,7 +124,6 @@ class BoardsTest extends OnTheDemonstration {
   @Test
   void whatIsTypedInAFieldOutlivesANameThatComesForItsNeighbours() {
     String id = added("fits");
-    sheet.press(id, "another fit").awaitKept();
     String field = "#clause-" + id + " [data-key='/rows/0/what']";
     browser.find(field);
     sheet.holdChanges();
@@ -142,10 +154,50 @@ class BoardsTest extends OnTheDemonstration {
     browser.awaitText("[id='figure-" + fits + ".r3']", "within");
   }
 
+  /**
+   * A drive gear is read tooth by tooth: a label, its value, the next label, and the hands stay on
+   * the keys.
+   */
+  @Test
+  void readingsRoundAWheelAreWrittenWithEnterAlone() {
+    String id = added("readings");
+    browser.await(
+        driver ->
+            Boolean.TRUE.equals(
+                browser.run("return document.activeElement.closest('.particulars') !== null")));
+    sheet.type("lash drive", Keys.TAB, "Backlash", Keys.TAB, "mm");
+    String stations = "#clause-" + id + " .particulars label:last-of-type input";
+    browser.run("arguments[0].focus()", browser.find(stations));
+    sheet.type("tooth", Keys.ENTER).awaitKept();
+    browser.run("arguments[0].focus()", browser.find("#clause-" + id + " th .label"));
+    sheet.type("1", Keys.ENTER, "0.31", Keys.ENTER).awaitKept();
+    browser.run("arguments[0].focus()", browser.find("#clause-" + id + " [data-further]"));
+    for (String[] read : new String[][] {{"51", "0.33"}, {"9", "0.36"}}) {
+      sheet.type(read[0], Keys.ENTER);
+      sheet.awaitText("#clause-" + id + " .labels", read[0]);
+      browser.await(
+          driver ->
+              Boolean.TRUE.equals(
+                  browser.run("return document.activeElement.dataset.key !== undefined")));
+      sheet.type(read[1], Keys.ENTER).awaitKept();
+    }
+    sheet.awaitTaken(id, "0/1/0", "0.33");
+    // a label that was mistyped is put right where its value is in use
+    browser.run("arguments[0].focus()", sheet.field(id, "0/1/0"));
+    browser.run("arguments[0].select()", browser.find("#clause-" + id + " .place input"));
+    sheet.type("5", Keys.ENTER).awaitKept();
+    browser.await(
+        driver ->
+            browser
+                .find("#clause-" + id + " .labels")
+                .getText()
+                .matches("(?s)tooth\\s+1\\s+5\\s+9"));
+    browser.awaitText("#clause-" + id + " .answers .value", "0.31");
+  }
+
   @Test
   void notInspectedIsAStateAndNoIndicationAsksForItsMethod() {
     String id = added("findings");
-    sheet.press(id, "another finding").awaitKept();
     browser.awaitText("#clause-" + id + " .found-state", "not inspected");
     choose(id, "/findings/0/state", "no indication");
     browser.awaitText("#clause-" + id + " .gap", "method");
@@ -161,7 +213,6 @@ class BoardsTest extends OnTheDemonstration {
     String id = added("causes");
     put(id, "/observed", "0.20");
     put(id, "/needed", "0.12");
-    sheet.press(id, "another cause").awaitKept();
     put(id, "/causes/0/name", "Coupling seized");
     put(id, "/causes/0/contribution", "opening");
     browser.awaitText("#clause-" + id + " .enough", "yes");
