@@ -51,3 +51,22 @@ export function cutAt(line, problem) {
   const to = Math.max(from, Math.min(problem.to - 1, line.length));
   return [line.slice(0, from), line.slice(from, to), line.slice(to)];
 }
+
+/** Letters that cannot be seen, or that show those behind them in another order than they stand in. */
+const HIDDEN = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufe00-\ufe0f\ufeff\ufff9-\ufffc]/u;
+
+/**
+ * A text in pieces, each as it stands or, where it would not be seen, by the number of its letter.
+ * @param {string} text
+ * @returns {{text?: string, code?: string}[]}
+ */
+export function letters(text) {
+  /** @type {{text?: string, code?: string}[]} */
+  const pieces = [];
+  for (const piece of text.split(new RegExp(`(${HIDDEN.source})`, "u"))) {
+    if (piece === "") continue;
+    const number = piece.codePointAt(0) ?? 0;
+    pieces.push(HIDDEN.test(piece) ? { code: `U+${number.toString(16).toUpperCase().padStart(4, "0")}` } : { text: piece });
+  }
+  return pieces;
+}

@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { answerOf, doubtFrom, labelsOf, liveText } from "../state/figures.js";
 import { answers, changedWhen, listed } from "../state/shelf.js";
-import { cutAt, stretches } from "../state/source.js";
+import { cutAt, letters, stretches } from "../state/source.js";
 import { Typing } from "../state/typing.js";
 
 test("stretches come from lines and columns counted from 1, and stay inside the text", () => {
@@ -14,6 +14,12 @@ test("stretches come from lines and columns counted from 1, and stay inside the 
   ]);
   assert.deepEqual(cutAt("a = x + 1", { from: 5, to: 6 }), ["a = ", "x", " + 1"]);
   assert.deepEqual(cutAt("a", { from: 5, to: 9 }), ["a", "", ""]);
+});
+
+test("letters that nobody would see in a source are said by their numbers", () => {
+  assert.deepEqual(letters("a\u202eb\t µ"), [{ text: "a" }, { code: "U+202E" }, { text: "b\t µ" }]);
+  assert.deepEqual(letters("\u200b"), [{ code: "U+200B" }]);
+  assert.deepEqual(letters(""), []);
 });
 
 test("the answer of a series is its worst station", () => {

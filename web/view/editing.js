@@ -72,6 +72,7 @@ export class Editing {
       text: this.#typing.text,
       label: `Text of clause ${number} ${title}`,
       prose: this.prose,
+      code: this.java,
       typed: (text) => this.#typed(text),
       close: () => this.clause.page.close(),
       complete: (text, offset) => (this.java ? this.#javaWords(text, offset) : this.desk.complete(this.clause.id, text, offset)),
@@ -152,8 +153,9 @@ export class Editing {
     this.#said.hidden = !worst;
     if (!worst) return;
     const words = `${worst.message} ${worst.wayOut ?? ""}`.trim();
-    if (this.#said.textContent === `line ${worst.line}${words}`) return;
-    this.#said.replaceChildren(el("span", { class: "where" }, `line ${worst.line}`), el("strong", {}, worst.message), ` ${worst.wayOut ?? ""}`);
+    const where = worst.from === worst.to ? "" : `line ${worst.line}`;
+    if (this.#said.textContent === `${where}${words}`) return;
+    this.#said.replaceChildren(...(where ? [el("span", { class: "where" }, where)] : []), el("strong", {}, worst.message), ` ${worst.wayOut ?? ""}`);
   }
 
   /** The clause as the server has it now: ours, or another window's. */

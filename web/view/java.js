@@ -1,9 +1,13 @@
+import { letters } from "../state/source.js";
 import { el, fragment, mark, write } from "./dom.js";
 import { Editing } from "./editing.js";
 import { Field } from "./field.js";
 import { Row } from "./working.js";
 
 const GIVES = "What it gives, such as  crossing [degC], curve: table(angle [deg], lash [mm]), words: text";
+
+/** A line as it is compiled: letters that nobody would see, or that turn others about, are said. @param {string} line */
+const stated = (line) => letters(line).map((one) => (one.code ? el("b", { class: "letter" }, one.code) : one.text));
 
 /** A clause in Java: its source, how its run stands, what it gives and what it showed. */
 export class JavaBody {
@@ -46,7 +50,7 @@ export class JavaBody {
     this.#drawGives(board.gives ?? []);
     this.#drawState(board);
     this.#drawShown(board.shown ?? []);
-    write(this.#foot, [board.reads?.length > 0 ? `Reads ${board.reads.join(", ")}.` : "", board.note ?? "", board.run === "done" ? `Run in ${board.took} with ${board.library}.` : ""].filter(Boolean).join(" "));
+    write(this.#foot, [board.reads?.length > 0 ? `Reads ${board.reads.join(", ")}.` : "", board.note ?? "", board.run === "done" ? `Run in ${board.took} (at most ${board.limits}) with ${board.library}.` : ""].filter(Boolean).join(" "));
     this.#foot.hidden = this.#foot.textContent === "";
     this.#gives?.show(cell.source.gives ?? "");
     this.editing?.update();
@@ -56,12 +60,14 @@ export class JavaBody {
   /** @param {string} text @param {any[]} problems */
   #drawSource(text, problems) {
     const lines = new Set(problems.filter((one) => one.severity === "ERROR" && one.at === "/text").map((one) => one.line));
+    mark(this.#source, "whole", this.clause.cell.board?.run === "not approved");
     const drawn = JSON.stringify([text, [...lines]]);
     this.#source.setAttribute("aria-label", `Source of clause ${this.clause.cell.number} ${this.clause.cell.title}`);
-    this.#source.hidden = text.trim() === "" || Boolean(this.editing);
+    this.#source.hidden = text.trim() === "";
+    mark(this.#source, "edited", Boolean(this.editing));
     if (drawn === this.#drawnSource) return;
     this.#drawnSource = drawn;
-    this.#source.replaceChildren(...text.split("\n").map((line, at) => el("code", { class: lines.has(at + 1) ? "wrong-line" : null }, `${line}\n`)));
+    this.#source.replaceChildren(...text.split(/\r?\n/).map((line, at) => el("code", { class: lines.has(at + 1) ? "wrong-line" : null }, ...stated(line), "\n")));
   }
 
   /** @param {any[]} gives */
@@ -87,7 +93,7 @@ export class JavaBody {
   #drawState(board) {
     const { page, cell } = this.clause;
     const wrong = (cell.problems ?? []).filter((one) => one.severity === "ERROR");
-    const waits = (cell.problems ?? []).find((one) => one.severity === "HINT" && one.at === "/text");
+    const waits = (cell.problems ?? []).find((one) => one.severity === "HINT" && one.at !== "/gives");
     const progress = [...this.#rows.keys()].map((name) => page.desk.figure(name)?.progress).find(Boolean);
     const limits = board.limits ? ` It may take ${board.limits}.` : "";
     const words = {
@@ -104,7 +110,7 @@ export class JavaBody {
     write(this.#run, board.run === "failed" ? "Run again" : "Run");
     this.#stop.hidden = board.run !== "running";
     mark(this.#state, "asks", board.run === "not approved");
-    this.#wrong.replaceChildren(...wrong.map((one) => el("p", { class: "problem" }, el("span", { class: "where" }, one.at === "/gives" ? "gives " : `line ${one.line} `), el("strong", {}, one.message), ` ${one.wayOut ?? ""}`)));
+    this.#wrong.replaceChildren(...wrong.map((one) => el("p", { class: "problem" }, one.at && el("span", { class: "where" }, one.at === "/gives" ? "gives " : `line ${one.line} `), el("strong", {}, one.message), ` ${one.wayOut ?? ""}`)));
   }
 
   /** @param {any[]} shown */
@@ -159,7 +165,7 @@ export class JavaBody {
     this.editing = new Editing(this.clause, { prose: false, java: true, tokens: [], problems: cell.problems ?? [], run: () => this.run() });
     this.editing.element.prepend(head);
     this.clause.content.prepend(this.editing.element);
-    this.#source.hidden = true;
+    mark(this.#source, "edited", true);
     return this.editing.open(line);
   }
 

@@ -1,7 +1,7 @@
 import { autocompletion, closeCompletion, completionKeymap, completionStatus, snippet, startCompletion } from "@codemirror/autocomplete";
 import { history, historyKeymap, standardKeymap } from "@codemirror/commands";
 import { EditorState, StateEffect, StateField, Transaction } from "@codemirror/state";
-import { Decoration, EditorView, keymap, tooltips } from "@codemirror/view";
+import { Decoration, EditorView, highlightSpecialChars, keymap, tooltips } from "@codemirror/view";
 import { lineStarts, offsets, stretches } from "../state/source.js";
 
 /** @import { Problem, Token } from "../state/shapes.js" */
@@ -33,6 +33,7 @@ export class Pad {
    * @param {string} on.text
    * @param {string} on.label
    * @param {boolean} [on.prose] a note: no tokens, no completion
+   * @param {boolean} [on.code] letters that cannot be seen are marked: what is run is what is read
    * @param {boolean} [on.single] one line, as in a field: Enter leaves it, and takes a word only where one was chosen
    * @param {string} [on.key] of a field, to find it again after its row was drawn anew
    * @param {(text: string) => void} on.typed
@@ -52,6 +53,7 @@ export class Pad {
         history(),
         EditorView.lineWrapping,
         EditorView.contentAttributes.of({ "aria-label": on.label, "aria-multiline": on.single ? "false" : "true", spellcheck: on.prose ? "true" : "false", ...(on.key ? { "data-key": on.key } : {}) }),
+        on.code ? highlightSpecialChars() : [],
         on.single ? EditorView.clipboardInputFilter.of((text) => text.replaceAll(/\s*\n\s*/g, " ")) : [],
         keymap.of([
           { key: "Escape", run: (view) => (completionStatus(view.state) === "active" && closeCompletion(view) && !on.single ? true : (on.close(), true)) },

@@ -3,6 +3,8 @@ package endfloat.quantities;
 import endfloat.units.Dimension;
 import endfloat.units.Unit;
 import endfloat.units.UnitTable;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.measure.Quantity;
@@ -17,6 +19,8 @@ import javax.measure.quantity.Temperature;
  * @param <Q> what kind of quantity it is: {@code Length}, {@code Trade.Torque} ...
  */
 public final class Measured<Q extends Quantity<Q>> implements Comparable<Measured<Q>> {
+  private static final MathContext TWELVE_DIGITS = new MathContext(12);
+
   private final Class<?> kind;
   private final Dimension dimension;
   private final double si;
@@ -220,7 +224,11 @@ public final class Measured<Q extends Quantity<Q>> implements Comparable<Measure
 
   @Override
   public String toString() {
-    return si + " " + (isTemperature() ? "K" : UnitTable.coherent(dimension).symbol());
+    String unit =
+        isTemperature() ? "K" : dimension.isNone() ? "" : UnitTable.coherent(dimension).symbol();
+    // the last digits of a double are of its arithmetic, not of the quantity
+    double number = Double.isFinite(si) ? new BigDecimal(si, TWELVE_DIGITS).doubleValue() : si;
+    return (number + " " + unit).strip();
   }
 
   private void refuseTemperatures(String how) {

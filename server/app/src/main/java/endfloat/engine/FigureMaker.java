@@ -328,13 +328,19 @@ final class FigureMaker {
     reading.hints().forEach(h -> all.add(new ClauseProblem(reading.clause(), at, h)));
   }
 
+  /** At a line of the source, or of the clause as a whole, as when its process has ended. */
+  private static ClauseProblem ofSource(RunNode run, LineProblem problem) {
+    boolean isWhole = problem.span().equals(RunNode.WHOLE);
+    return new ClauseProblem(run.clause(), isWhole ? "" : "/text", problem);
+  }
+
   private void runProblems(RunNode run, List<ClauseProblem> all) {
     run.headProblems().forEach(p -> all.add(new ClauseProblem(run.clause(), "/gives", p)));
     LineProblem problem = problem(run);
     if (problem != null && run.headProblems().isEmpty()) {
-      all.add(new ClauseProblem(run.clause(), "/text", problem));
+      all.add(ofSource(run, problem));
     }
-    run.hints().forEach(h -> all.add(new ClauseProblem(run.clause(), "/text", h)));
+    run.hints().forEach(h -> all.add(ofSource(run, h)));
   }
 
   private void columnProblems(ColumnNode column, List<ClauseProblem> all) {

@@ -16,7 +16,8 @@ import java.util.Set;
  * off it by {@link GivenNode}.
  */
 final class RunNode extends Node {
-  private static final Span START = new Span(1, 1, 2);
+  /** The clause as a whole: no column of any line. */
+  static final Span WHOLE = new Span(1, 1, 1);
 
   private final Clause.Java source;
   private final GivesHead head;
@@ -66,26 +67,26 @@ final class RunNode extends Node {
       Slot other = byJava.putIfAbsent(java, slot);
       if (other != null) {
         throw new LineFailure(
-            START,
+            WHOLE,
             java + " may be " + other.name() + " or " + slot.name() + ".",
             "Rename one of them.");
       }
       if (slot.kind() instanceof Kind.Parts) {
         throw new LineFailure(
-            START,
+            WHOLE,
             slot.name() + " is a list of parts, which Java cannot read here.",
             "Give the number that is needed a line and a name of its own.");
       }
       inputs.add(JavaTerm.Input.of(java, slot.kind(), source.text()));
     }
-    if (head.gives().isEmpty() && head.problems().isEmpty()) {
+    if (head.gives().isEmpty() && head.problems().isEmpty() && !source.text().isBlank()) {
       throw new LineFailure(
-          START,
+          WHOLE,
           "The clause gives nothing.",
           "Say above the source what it gives, such as crossing [degC].");
     }
     if (!head.problems().isEmpty()) {
-      throw new LineFailure(START, "What the clause gives cannot be read.", "Correct its head.");
+      throw new LineFailure(WHOLE, "What the clause gives cannot be read.", "Correct its head.");
     }
     term = new JavaTerm(source.text(), inputs, head.gives(), runner);
     found(new Kind.Fields(Map.of()), null, List.of());
@@ -93,11 +94,14 @@ final class RunNode extends Node {
 
   @Override
   Value evaluate(Frame frame) {
+    if (source.text().isBlank()) {
+      throw LineFailure.notYet(WHOLE, "There is no source yet.", "Write one.");
+    }
     runner
         .refusal(source.text())
         .ifPresent(
             no -> {
-              throw LineFailure.notYet(START, no.message(), no.wayOut());
+              throw LineFailure.notYet(WHOLE, no.message(), no.wayOut());
             });
     Value[] values = new Value[used.size()];
     for (int i = 0; i < values.length; i++) {

@@ -155,7 +155,7 @@ public final class JavaRuns implements CellRunner, AutoCloseable {
   }
 
   static CellFailureException failure(String message, String wayOut) {
-    return new CellFailureException(List.of(LineProblem.error(new Span(1, 1, 2), message, wayOut)));
+    return new CellFailureException(List.of(LineProblem.error(new Span(1, 1, 1), message, wayOut)));
   }
 
   /**

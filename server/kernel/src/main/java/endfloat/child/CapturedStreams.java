@@ -31,6 +31,13 @@ final class CapturedStreams {
     err.begin();
   }
 
+  /** What is printed from here on until the next request is dropped. */
+  void silence() {
+    flush();
+    out.silence();
+    err.silence();
+  }
+
   void flush() {
     System.out.flush();
     System.err.flush();
@@ -46,6 +53,7 @@ final class CapturedStreams {
     private final PublishStream.StreamType type;
     private final java.io.ByteArrayOutputStream held = new java.io.ByteArrayOutputStream();
     private int sent;
+    private boolean silent;
 
     Published(Outputs outputs, PublishStream.StreamType type) {
       this.outputs = outputs;
@@ -55,10 +63,18 @@ final class CapturedStreams {
     synchronized void begin() {
       held.reset();
       sent = 0;
+      silent = false;
+    }
+
+    synchronized void silence() {
+      silent = true;
     }
 
     @Override
     public synchronized void write(int one) {
+      if (silent) {
+        return;
+      }
       held.write(one);
       if (held.size() >= FULL) {
         flush();
@@ -67,6 +83,9 @@ final class CapturedStreams {
 
     @Override
     public synchronized void write(byte[] bytes, int from, int count) {
+      if (silent) {
+        return;
+      }
       held.write(bytes, from, count);
       if (held.size() >= FULL) {
         flush();

@@ -19,8 +19,12 @@ final class ClauseRun {
     this.body = new FreshClasses(classes).loadClass(ClauseText.CLASS);
   }
 
-  /** The result as JSON values: what it gives, and the numbers of every trial. */
-  Map<String, Object> run(Shown shown) throws Exception {
+  /**
+   * The result as JSON values: what it gives, and the numbers of every trial.
+   *
+   * @param beforeTrials done between the run and its trials, which are to be seen by nobody
+   */
+  Map<String, Object> run(Shown shown, Runnable beforeTrials) throws Exception {
     Object[] values = new Object[program.reads().size()];
     for (int i = 0; i < values.length; i++) {
       values[i] = ReadValues.of(program.reads().get(i));
@@ -28,6 +32,7 @@ final class ClauseRun {
     Map<String, Object> result = new LinkedHashMap<>();
     result.put("gives", given(values, shown));
     if (!program.trials().isEmpty()) {
+      beforeTrials.run();
       trials(values, shown).ifPresent(trials -> result.put("trials", trials));
     }
     return result;

@@ -14,6 +14,8 @@ final class CompilerWords {
               + " [\\w.]+\\.(Measured|MeasuredSeries)<([\\w.]+)>");
   private static final Pattern SYMBOL = Pattern.compile("symbol:\\s+(\\w+) (.+)");
 
+  private static final Pattern PACKAGES = Pattern.compile("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])");
+
   private CompilerWords() {}
 
   static Problem problem(Diagnostic<? extends JavaFileObject> found, String[] lines) {
@@ -35,7 +37,8 @@ final class CompilerWords {
           "Close what is open: a brace, a bracket or a comment.");
     }
     int to = Math.max(from + 1, Math.min(from + width, lines[line].length() + 1));
-    return new Problem(line, from, to, sentence(found.getCode(), message), wayOut(found.getCode()));
+    return new Problem(
+        line, from, to, sentence(found.getCode(), message), wayOut(found.getCode(), message));
   }
 
   private static String sentence(String code, String message) {
@@ -60,11 +63,11 @@ final class CompilerWords {
     };
   }
 
-  private static String wayOut(String code) {
+  private static String wayOut(String code, String message) {
     if (code.startsWith("compiler.err.cant.resolve")) {
       return "A value of the record is read by its name in camel case: lash_cold is lashCold.";
     }
-    return code.equals("compiler.err.prob.found.req")
+    return code.equals("compiler.err.prob.found.req") && message.contains("Measured")
         ? "Convert it, or say with as(…) what kind of quantity it is."
         : "";
   }
@@ -76,8 +79,9 @@ final class CompilerWords {
     return form.equals("MeasuredSeries") ? "a series of " + words : one;
   }
 
+  /** The first line, classes by their short names. */
   private static String first(String message) {
-    return message.lines().findFirst().orElse(message).strip();
+    return PACKAGES.matcher(message.lines().findFirst().orElse(message).strip()).replaceAll("");
   }
 
   private static String upper(String text) {

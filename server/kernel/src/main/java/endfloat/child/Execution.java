@@ -119,7 +119,8 @@ final class Execution {
       Program program, Map<String, byte[]> classes, MessageContext request) throws FailedException {
     ThreadGroup group = new ThreadGroup("clause");
     ClauseThread thread =
-        new ClauseThread(group, program, classes, new PublishedOutputs(outputs, request));
+        new ClauseThread(
+            group, program, classes, new PublishedOutputs(outputs, request), streams::silence);
     clause = thread;
     thread.start();
     try {
@@ -168,21 +169,27 @@ final class Execution {
     private final Program program;
     private final Map<String, byte[]> classes;
     private final PublishedOutputs shown;
+    private final Runnable beforeTrials;
     private Map<String, Object> result;
     private Throwable thrown;
 
     ClauseThread(
-        ThreadGroup group, Program program, Map<String, byte[]> classes, PublishedOutputs shown) {
+        ThreadGroup group,
+        Program program,
+        Map<String, byte[]> classes,
+        PublishedOutputs shown,
+        Runnable beforeTrials) {
       super(group, "clause");
       this.program = program;
       this.classes = classes;
       this.shown = shown;
+      this.beforeTrials = beforeTrials;
     }
 
     @Override
     public void run() {
       try {
-        result = new ClauseRun(program, classes).run(shown);
+        result = new ClauseRun(program, classes).run(shown, beforeTrials);
       } catch (OutOfMemoryError e) {
         // The process ends itself by the option it was started with.
         throw e;

@@ -6,10 +6,12 @@ final class Failures {
 
   static Problem problem(Throwable thrown) {
     int line = line(thrown);
-    return new Problem(line, 1, 0, sentence(thrown), "");
+    return line == 0
+        ? new Problem(1, 1, 1, sentence(thrown), "")
+        : new Problem(line, 1, 0, sentence(thrown), "");
   }
 
-  /** The innermost line of the clause's own; its first where it has none. */
+  /** The innermost line of the clause's own; 0 where it has none. */
   private static int line(Throwable thrown) {
     for (StackTraceElement frame : thrown.getStackTrace()) {
       String name = frame.getClassName();
@@ -17,7 +19,7 @@ final class Failures {
         return Math.max(1, frame.getLineNumber() - ClauseText.HEAD_LINES);
       }
     }
-    return 1;
+    return 0;
   }
 
   private static String sentence(Throwable thrown) {

@@ -45,6 +45,11 @@ public abstract class Body {
     shown.text(text);
   }
 
+  /** Shows a value under the clause, such as a quantity with its unit. */
+  protected final void show(Object value) {
+    shown.text(String.valueOf(value));
+  }
+
   /** Shows numbers under the clause. */
   protected final void show(double... numbers) {
     shown.text(java.util.Arrays.toString(numbers));

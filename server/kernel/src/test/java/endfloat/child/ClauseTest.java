@@ -43,7 +43,8 @@ class ClauseTest {
   private Map<String, Object> run(String source, List<Program.Trial> trials, Program.Give... gives)
       throws Exception {
     Program program = new Program(source, List.of(LASH, LOAD), List.of(gives), trials);
-    return new ClauseRun(program, COMPILER.compiled(ClauseText.of(program))).run(new Kept());
+    return new ClauseRun(program, COMPILER.compiled(ClauseText.of(program)))
+        .run(new Kept(), () -> {});
   }
 
   private List<Problem> refused(String source) {

@@ -44,10 +44,16 @@ final class JavaBoard {
         .ifPresent(
             ran -> {
               view.put("note", ran.carried());
-              view.put("took", String.format(Locale.ROOT, "%.0f ms", ran.milliseconds()));
+              view.put("took", took(ran.milliseconds()));
               shown(ran.shown(), view.putArray("shown"));
             });
     return Optional.of(view);
+  }
+
+  private static String took(double milliseconds) {
+    return milliseconds < 1_000
+        ? String.format(Locale.ROOT, "%.0f ms", milliseconds)
+        : String.format(Locale.ROOT, "%.1f s", milliseconds / 1_000);
   }
 
   private static String word(JavaRun run) {
