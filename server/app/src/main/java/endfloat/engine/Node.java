@@ -5,7 +5,6 @@ import endfloat.working.Kind;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -15,22 +14,8 @@ import java.util.TreeSet;
  * One line or one reading in the graph. Its spans count from its own first line, so that it stays
  * as it is when lines are put in above it.
  */
-abstract class Node {
-  private static final Set<String> WHOLE_NAME = Set.of("");
-
-  private final String clause;
-  private int offset;
-  private int rank = -1;
-  private long changedIn;
+abstract class Node extends PlacedNode {
   private boolean unchecked = true;
-  private List<Slot> cycle = List.of();
-  private Slot[] reads = {};
-  private Slot[] seeks = {};
-  private SolvedCircle circle;
-  private Slot giving;
-  private FieldPlaces fields;
-  private boolean column;
-
   private Kind kindTold;
   private Unit unitTold;
 
@@ -45,31 +30,7 @@ abstract class Node {
   private Set<String> uncarried = Set.of();
 
   Node(String clause, int offset) {
-    this.clause = clause;
-    this.offset = offset;
-  }
-
-  /** The name it gives; empty for a limit or a correlation. */
-  abstract String name();
-
-  /** The names it reads. */
-  abstract Set<String> namesRead();
-
-  /**
-   * Which fields of a name it reads first; an empty one where it reads the name as a whole. A field
-   * that is a column of a table has a value of its own.
-   */
-  Set<String> fieldsRead(String name) {
-    return WHOLE_NAME;
-  }
-
-  /** Whether it gives a column of a table. */
-  boolean isColumn() {
-    return column;
-  }
-
-  void column(boolean isOne) {
-    column = isOne;
+    super(clause, offset);
   }
 
   /**
@@ -94,130 +55,12 @@ abstract class Node {
     return evaluate(frame);
   }
 
-  String clause() {
-    return clause;
-  }
-
-  int offset() {
-    return offset;
-  }
-
-  void moveTo(int line) {
-    offset = line;
-  }
-
-  int rank() {
-    return rank;
-  }
-
-  void rank(int place) {
-    rank = place;
-  }
-
   boolean isUnchecked() {
     return unchecked;
   }
 
   void uncheck() {
     unchecked = true;
-  }
-
-  /** Number of the update that last changed it. */
-  long changedIn() {
-    return changedIn;
-  }
-
-  void changedIn(long update) {
-    changedIn = update;
-  }
-
-  List<Slot> cycle() {
-    return cycle;
-  }
-
-  void cycle(List<Slot> names) {
-    cycle = names;
-  }
-
-  /** The fields of the clause that it stands in; null where it is a line or a reading. */
-  FieldPlaces fields() {
-    return fields;
-  }
-
-  void fields(FieldPlaces places) {
-    fields = places;
-  }
-
-  /** Its own name's slot; null for a limit or a correlation. */
-  Slot giving() {
-    return giving;
-  }
-
-  void giving(Slot slot) {
-    giving = slot;
-  }
-
-  Slot[] reads() {
-    return reads;
-  }
-
-  void reads(Slot[] slots) {
-    reads = slots;
-  }
-
-  /** Names of others that it solves for; their kinds must be known, not their values. */
-  Slot[] seeks() {
-    return seeks;
-  }
-
-  void seeks(Slot[] slots) {
-    seeks = slots;
-  }
-
-  /** The circle that it closes as a solve; null for none. */
-  SolvedCircle circle() {
-    return circle;
-  }
-
-  void circle(SolvedCircle closed) {
-    circle = closed;
-  }
-
-  /** Whether another is in the circle that this one closes, so that it comes after this one. */
-  boolean leads(Node other) {
-    return circle != null && (other == this || circle.holds(other));
-  }
-
-  /** What its value rests on: the lines of a circle that it closes are a matter of its own. */
-  List<Slot> feeds() {
-    return circle != null ? circle.needs() : Arrays.asList(reads);
-  }
-
-  /** Those that must come before it. */
-  List<Node> restsOn() {
-    List<Node> rests = new ArrayList<>(reads.length + seeks.length);
-    for (Slot read : reads) {
-      if (read.giver() != null) {
-        rests.add(read.giver());
-      }
-    }
-    for (Slot sought : seeks) {
-      if (sought.giver() != null) {
-        rests.add(sought.giver());
-      }
-    }
-    return rests;
-  }
-
-  int countRests() {
-    int count = 0;
-    for (Slot read : reads) {
-      count += read.giver() == null ? 0 : 1;
-    }
-    for (Slot sought : seeks) {
-      count += sought.giver() == null ? 0 : 1;
-    }
-    return count;
   }
 
   Figure.State state() {
@@ -346,20 +189,20 @@ abstract class Node {
   /** Whether something beside the value has changed that a figure shows. */
   private boolean refresh(ValueGraph graph) {
     hints = List.of();
-    if (graph.isDoubled(this) || !cycle.isEmpty()) {
+    if (graph.isDoubled(this) || !cycle().isEmpty()) {
       stop(Figure.State.ERROR, null);
       kind = null;
       unit = null;
       return false;
     }
-    if (unchecked || (circle != null && circle.isUnchecked())) {
+    if (unchecked || (circle() != null && circle().isUnchecked())) {
       unchecked = true;
       if (!kindsKnown(graph)) {
         stop(Figure.State.WAITING, null);
         kind = null;
         unit = null;
-        if (circle != null) {
-          circle.uncheck();
+        if (circle() != null) {
+          circle().uncheck();
         }
         return false;
       }
@@ -374,8 +217,8 @@ abstract class Node {
         kind = null;
         unit = null;
         stop(Figure.State.ERROR, e.problem());
-        if (circle != null) {
-          circle.uncheck();
+        if (circle() != null) {
+          circle().uncheck();
         }
         return false;
       }
@@ -393,9 +236,9 @@ abstract class Node {
   }
 
   private boolean kindsKnown(ValueGraph graph) {
-    return circle != null
-        ? graph.kindsKnown(circle.needs())
-        : graph.kindsKnown(reads) && graph.kindsKnown(seeks);
+    return circle() != null
+        ? graph.kindsKnown(circle().needs())
+        : graph.kindsKnown(reads()) && graph.kindsKnown(seeks());
   }
 
   /** Whether all that it reads has a value. */
@@ -434,7 +277,7 @@ abstract class Node {
   void prepare(ValueGraph graph) {
     kind = null;
     unit = null;
-    if (graph.isDoubled(this) || !cycle.isEmpty() || !kindsKnown(graph)) {
+    if (graph.isDoubled(this) || !cycle().isEmpty() || !kindsKnown(graph)) {
       return;
     }
     try {
