@@ -29,22 +29,12 @@ final class KernelProcess implements AutoCloseable {
   private static final int LOOK_MILLISECONDS = 25;
   private static final long OBEYS_NANOS = TimeUnit.MILLISECONDS.toNanos(400);
 
-  /**
-   * Looks without a word of it: after so many its heartbeat is asked for, after so many it is given
-   * up.
-   */
-  private static final int LOOKS_TO_BEAT = 40;
-
-  private static final int LOOKS_TO_HANG = 240;
-  private static final byte[] BEAT = {'b', 'e', 'a', 't'};
-
   private final Process process;
   private final ZContext context = new ZContext();
   private final SignedSocket shell;
   private final SignedSocket control;
   private final SignedSocket published;
-  private final ZMQ.Socket heartbeat = context.createSocket(SocketType.REQ);
-  private boolean beatAwaited;
+  private final Pulse pulse;
 
   private KernelProcess(KernelLimits limits, Path file, Connection connection) throws IOException {
     this.process =
@@ -58,8 +48,7 @@ final class KernelProcess implements AutoCloseable {
     this.control = connection.connected(context, SocketType.DEALER, ends.getControlPort());
     this.published = connection.connected(context, SocketType.SUB, ends.getIopubPort());
     published.subscribe();
-    heartbeat.setLinger(0);
-    connection.connect(heartbeat, ends.getHbPort());
+    this.pulse = new Pulse(context, connection);
   }
 
   /**
@@ -174,7 +163,7 @@ final class KernelProcess implements AutoCloseable {
     shell.send(request);
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
     Hearing hearing = new Hearing(request, heard);
-    Pulse pulse = new Pulse();
+    pulse.begin();
     while (!hearing.isOver()) {
       boolean silent = !hearing.once(LOOK_MILLISECONDS);
       if (hearing.isOver()) {
@@ -243,24 +232,6 @@ final class KernelProcess implements AutoCloseable {
   public void close() {
     process.destroyForcibly();
     context.close();
-  }
-
-  /**
-   * Whether the process is well, by its heartbeat. Counted in looks, not in time: a machine that
-   * was asleep has not lost a process.
-   */
-  private final class Pulse {
-    private int looks;
-
-    boolean isLost(boolean silent) {
-      boolean beats = beatAwaited && heartbeat.recv(ZMQ.DONTWAIT) != null;
-      beatAwaited &= !beats;
-      looks = silent && !beats ? looks + 1 : 0;
-      if (looks == LOOKS_TO_BEAT && !beatAwaited) {
-        beatAwaited = heartbeat.send(BEAT, ZMQ.DONTWAIT);
-      }
-      return looks >= LOOKS_TO_HANG;
-    }
   }
 
   /** Listens for what belongs to one request, until its reply and its idle are there. */
