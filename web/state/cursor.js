@@ -21,15 +21,16 @@ export function led(at, key, { lines, columns, page, mod = false }) {
 }
 
 /**
- * The place after a value was entered: Enter goes down, Tab right and on to the next line, with Shift back.
+ * The place after a value was entered: Enter goes down, Tab right and on to the next line, with Shift back. Where
+ * a line was entered with Tab, Enter leads to the column in which that began: the next line is entered likewise.
  * @param {{line: number, column: number}} at
  * @param {"Enter" | "Tab"} key
  * @param {boolean} back
- * @param {{lines: number, columns: number}} of
+ * @param {{lines: number, columns: number, began?: number}} of `began`: column in which the line was begun with Tab
  */
-export function entered(at, key, back, { lines, columns }) {
+export function entered(at, key, back, { lines, columns, began }) {
   const by = back ? -1 : 1;
-  if (key === "Enter") return within({ line: at.line + by, column: at.column }, lines, columns);
+  if (key === "Enter") return within({ line: at.line + by, column: (back ? undefined : began) ?? at.column }, lines, columns);
   const place = at.line * columns + at.column + by;
   if (place < 0 || place >= lines * columns) return at;
   return { line: Math.floor(place / columns), column: place % columns };

@@ -56,6 +56,12 @@ test("Enter goes down and Tab right, on to the next line; Shift leads back", () 
   assert.deepEqual(entered({ line: 2, column: 1 }, "Tab", false, of), { line: 2, column: 1 });
 });
 
+test("Enter at the end of a line that was entered with Tab leads to where the next one begins", () => {
+  const of = { lines: 3, columns: 4, began: 1 };
+  assert.deepEqual(entered({ line: 0, column: 3 }, "Enter", false, of), { line: 1, column: 1 });
+  assert.deepEqual(entered({ line: 1, column: 3 }, "Enter", true, of), { line: 0, column: 3 });
+});
+
 test("only the lines in view are drawn, and space stands for the others", () => {
   const seen = inView({ top: 3000, height: 300, line: 30, total: 1000, around: 5 });
   assert.deepEqual(seen, { first: 95, last: 115, above: 2850, below: 26550 });

@@ -57,7 +57,11 @@ export class Entry {
 
   /** To the last group of fields, which was just made. */
   focusLast() {
-    [...this.element.querySelectorAll("fieldset")].at(-1)?.querySelector("input, select")?.focus();
+    /** @type {any} */
+    const field = [...this.element.querySelectorAll("fieldset")].at(-1)?.querySelector("input, select");
+    field?.focus();
+    // a name that was made up for it is written over
+    field?.select?.();
   }
 
   update() {

@@ -7,6 +7,8 @@ export class RegisterEntry {
   #input = null;
   #before = "";
   #at = { line: 0, column: 0 };
+  /** @type {{column: number, to: {line: number, column: number}} | null} where a line begun with Tab goes on, and where it began */
+  #run = null;
 
   /** @param {import("./register.js").Register} register */
   constructor(register) {
@@ -71,7 +73,11 @@ export class RegisterEntry {
       const { register } = this;
       const at = this.#at;
       this.close(true);
-      register.go(entered(at, event.key, event.shiftKey, { lines: register.lines, columns: register.columns.length }));
+      const goesOn = this.#run?.to.line === at.line && this.#run.to.column === at.column;
+      const began = goesOn ? this.#run?.column : undefined;
+      const to = entered(at, event.key, event.shiftKey, { lines: register.lines, columns: register.columns.length, began });
+      this.#run = event.key === "Tab" && !event.shiftKey && to.line === at.line ? { column: began ?? at.column, to } : null;
+      register.go(to);
     }
   }
 }
