@@ -14,6 +14,9 @@ import java.util.Set;
 
 /** What a second person needs to check it all: registers, lines as written, rules, hashes. */
 final class Appendix {
+  /** As many lines of a working go to one sheet, head and all. */
+  private static final int MOST_LINES_WHOLE = 30;
+
   private final Markup out;
   private final SheetOnPaper sheet;
   private final InvestigationRecord record;
@@ -96,9 +99,14 @@ final class Appendix {
   private void row(String head, String... cells) {
     out.start("tr").start("th", "scope", "row").text(head).end();
     for (String cell : cells) {
-      out.element("td", "", cell.isBlank() ? "–" : cell);
+      out.element("td", "", or(cell));
     }
     out.end();
+  }
+
+  private void hash(String head, String hash) {
+    out.start("tr").start("th", "scope", "row").text(head).end();
+    out.element("td", "hash", or(hash)).end();
   }
 
   private void instruments() {
@@ -119,22 +127,33 @@ final class Appendix {
         "Calibrated, due",
         "Certificate");
     for (Instrument one : record.instruments()) {
-      row(
-          one.id(),
-          one.name().isBlank() ? one.kind() : one.name(),
+      out.start("tr").start("th", "scope", "row").text(one.id()).end();
+      out.element("td", "", one.name().isBlank() ? one.kind() : one.name());
+      figures(
           one.offset(),
           one.gain(),
           one.uncertainty(),
           // a whole number is typed without a point
           one.source().path("coverage").asText("2"),
           one.resolution(),
-          one.scatter(),
-          one.calibrated()
-              + (one.due().isBlank() ? "" : ", " + one.due())
-              + (overdue.contains(one.id()) ? " overdue" : ""),
-          one.certificate());
+          one.scatter());
+      out.start("td", "class", "fig").text(or(one.calibrated()));
+      String due = one.due() + (overdue.contains(one.id()) ? " overdue" : "");
+      out.some("span", "under", one.due().isBlank() ? "" : due).end();
+      out.element("td", "", or(one.certificate())).end();
     }
     out.end().end();
+  }
+
+  /** Values with units, which are not broken. */
+  private void figures(String... texts) {
+    for (String text : texts) {
+      out.element("td", "fig", or(text));
+    }
+  }
+
+  private static String or(String text) {
+    return text.isBlank() ? "–" : text;
   }
 
   private void parts() {
@@ -164,17 +183,19 @@ final class Appendix {
     out.element("h3", "", "Lines as written");
     for (Cell cell : record.cells()) {
       if (cell.kind().equals("working") && !cell.text().isBlank()) {
+        boolean fits = cell.text().lines().count() <= MOST_LINES_WHOLE;
+        out.start("div", "class", fits ? "written whole" : "written");
         out.element("p", "cap", cell.number() + " " + cell.title());
-        out.element("pre", "", cell.text());
+        out.element("pre", "", cell.text()).end();
       }
     }
   }
 
   private void integrity() {
     table("Integrity", "Item", "As it is");
-    row("Source hash (SHA-256, RFC 8785)", record.sourceHash());
+    hash("Source hash (SHA-256, RFC 8785)", record.sourceHash());
     String results = record.tree().path("hashes").path("results").asText();
-    row("Results hash, as saved", results);
+    hash("Results hash, as saved", results);
     row("Calculation library", LibraryVersion.text());
     row("Figures saved with library", record.savedLibrary());
     row("Saved figures against those of this report", agreement());
@@ -195,9 +216,9 @@ final class Appendix {
               + from.path("revision").asText()
               + ", "
               + from.path("record").asText());
-      row("Its source hash", from.path("source_hash").asText());
+      hash("Its source hash", from.path("source_hash").asText());
       row("Readings from", from.path("readings_file").asText());
-      row("Their hash", from.path("readings_hash").asText());
+      hash("Their hash", from.path("readings_hash").asText());
     }
     out.end().end();
   }

@@ -15,6 +15,9 @@ final class Bands {
   private static final int FEW = 4;
   private static final int WIDE = 14;
 
+  /** No number is as long. */
+  private static final int WORDS = 20;
+
   /** Results of a calculation that stand beside each other. */
   private static final int FIELDS = 5;
 
@@ -49,23 +52,54 @@ final class Bands {
     int across = fields ? FIELDS : longest > WIDE ? FEW : ACROSS;
     out.start("tr", "class", "series").start("td").end();
     out.start("td", "colspan", String.valueOf(columns));
-    for (int from = 0; from < cells.size(); from += across) {
-      List<Cell> band = cells.subList(from, Math.min(cells.size(), from + across));
+    int wide = fields ? across : wide(cells.size(), across);
+    for (int from = 0; from < cells.size(); from += wide) {
+      List<Cell> band = cells.subList(from, Math.min(cells.size(), from + wide));
+      int room = from == 0 ? 0 : wide - band.size();
       out.start("table", "class", "stations");
       out.element("caption", "unseen", fields ? "Results" : "Station by station");
       out.start("thead").start("tr");
+      Cell last = band.get(band.size() - 1);
       for (Cell cell : band) {
-        out.start("th", "scope", "col", "class", "station").text(place(cell.element())).end();
+        boolean words = cell == last && across(cell, room);
+        String span = words ? String.valueOf(room + 1) : null;
+        out.start("th", "scope", "col", "class", "station", "colspan", span);
+        out.text(place(cell.element())).end();
       }
+      room(across(last, room) ? 0 : room);
       out.end().end().start("tbody").start("tr");
       for (Cell cell : band) {
-        out.start("td", "class", "station");
+        boolean words = cell == last && across(cell, room);
+        out.start("td", "class", "station", "colspan", words ? String.valueOf(room + 1) : null);
         station(figure, cell, fields);
         out.end();
       }
+      room(across(last, room) ? 0 : room);
       out.end().end().end();
     }
     out.end().end();
+  }
+
+  /**
+   * How many of so many stand in each band, the bands as like as may be.
+   *
+   * @param most that there is room for
+   */
+  static int wide(int all, int most) {
+    int bands = (all + most - 1) / most;
+    return bands == 0 ? most : (all + bands - 1) / bands;
+  }
+
+  /** Whether words at the end of a band take the room that it leaves. */
+  private static boolean across(Cell cell, int room) {
+    return room > 0 && cell.element().path("value").asText().length() > WORDS;
+  }
+
+  /** Columns that a last band leaves empty: what it has stands below its like. */
+  private void room(int columns) {
+    for (int i = 0; i < columns; i++) {
+      out.start("td").end();
+    }
   }
 
   private void station(JsonNode figure, Cell cell, boolean field) {

@@ -63,20 +63,16 @@ final class BoardParts {
             " in ", sheet.part(row.path("part").asText()), sheet.part(row.path("mate").asText()));
     String authority = row.path("authority").asText();
     out.start("tr", "id", "figure-" + board.path("figure").asText(count));
-    out.start("th", "scope", "row").element("span", "balloon", item.isEmpty() ? count : item).end();
+    out.start("th", "scope", "row", "rowspan", "2");
+    out.element("span", "balloon", item.isEmpty() ? count : item).end();
     out.start("td").element("span", "what", row.path("what").asText(pair));
-    out.some("span", "under", pair);
-    out.element(
-        "span",
-        "under",
-        joined(
-            "; ",
-            row.path("condition").asText(),
-            authority.isBlank() ? "engineer's own" : authority,
-            Answers.rules(sheet.figure(board.path("figure").asText()))));
-    out.end();
+    out.some("span", "under", pair).end();
     measured(row, board);
     out.end();
+    why(
+        row.path("condition").asText(),
+        authority.isBlank() ? "engineer's own" : authority,
+        Answers.rules(sheet.figure(board.path("figure").asText())));
     for (int at = 0; at < row.path("sizes").size(); at++) {
       JsonNode size = row.get("sizes").get(at);
       if (size.path("measured").asText().isBlank()) {
@@ -86,19 +82,24 @@ final class BoardParts {
       String of = size.path("of").asText();
       String part = of.isBlank() ? row.path(at == 0 ? "part" : "mate").asText() : of;
       out.start("tr", "class", "size", "id", "figure-" + sized.path("figure").asText(count + at));
-      out.start("td").end().start("th", "scope", "row").text(sheet.part(part));
-      String used = sized.path("used").asText();
-      String rules = Answers.rules(sheet.figure(sized.path("figure").asText()));
-      String allowance = used.isEmpty() ? "" : used + " of its wear allowance used";
-      out.some("span", "under", joined("; ", allowance, rules));
-      out.end();
+      out.start("td", "rowspan", "2").end();
+      out.start("th", "scope", "row").text(sheet.part(part)).end();
       measured(size, sized);
       out.end();
+      String used = sized.path("used").asText();
+      String rules = Answers.rules(sheet.figure(sized.path("figure").asText()));
+      why(used.isEmpty() ? "" : used + " of its wear allowance used", rules);
     }
     if (!board.path("advice").asText().isEmpty()) {
       out.start("tr", "class", "advice").start("td").end();
       out.start("td", "colspan", "6").text(board.get("advice").asText()).end().end();
     }
+  }
+
+  /** By what it was judged, in a line of its own as wide as the figures. */
+  private void why(String... terms) {
+    out.start("tr", "class", "judged-by");
+    out.start("td", "colspan", "5").text(joined("; ", terms)).end().end();
   }
 
   private void measured(JsonNode row, JsonNode board) {
@@ -108,12 +109,13 @@ final class BoardParts {
     }
     if (row.path("measured").asText().isBlank()) {
       out.start("td", "class", "v").element("span", "quiet", "not measured").end();
-      out.start("td", "class", "un").end().start("td", "class", "lim").end();
+      out.start("td", "class", "un").end();
+      out.start("td", "class", "lim", "rowspan", "2").end();
       return;
     }
     JsonNode figure = sheet.figure(board.path("figure").asText());
     new Answers(out).value(figure);
-    out.start("td", "class", "lim");
+    out.start("td", "class", "lim", "rowspan", "2");
     new Answers(out).judged(figure, board.path("standing").asText());
     out.end();
   }

@@ -2,13 +2,20 @@ package endfloat.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import endfloat.record.Cell;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The clauses of a record in its own order and under its own numbers. */
 final class ClauseParts {
+  /** A live figure of a note that is short enough to be a value with its unit. */
+  private static final Pattern VALUE = Pattern.compile("<a class=\"live\"([^>]*>[^<]{1,20}</a>)");
+
   private final Markup out;
   private final SheetOnPaper sheet;
   private final Map<String, JsonNode> views;
@@ -41,7 +48,7 @@ final class ClauseParts {
     BoardParts boards = new BoardParts(out, sheet);
     switch (cell.kind()) {
       case "section" -> {}
-      case "note" -> out.start("div", "class", "prose").made(view.path("html").asText()).end();
+      case "note" -> out.start("div", "class", "prose").made(unbroken(view)).end();
       case "caution" -> caution(view.path("html").asText());
       case "working" -> new WorkingPart(out, sheet).write(view);
       case "java" -> new JavaPart(out, sheet).write(view);
@@ -70,6 +77,13 @@ final class ClauseParts {
       case "readings" -> cell.readings().size() <= 3;
       default -> false;
     };
+  }
+
+  /** A value and its unit are not parted; words that a figure comes to may be. */
+  private static String unbroken(JsonNode note) {
+    return VALUE
+        .matcher(note.path("html").asText())
+        .replaceAll(live -> Matcher.quoteReplacement("<a class=\"live value\"" + live.group(1)));
   }
 
   /** What the calculations of a clause warn of. */
@@ -108,10 +122,13 @@ final class ClauseParts {
   }
 
   private void problems(JsonNode view) {
+    Set<String> said = new HashSet<>();
     for (JsonNode one : view.path("problems")) {
       String words = one.path("message").asText() + " " + one.path("wayOut").asText();
       boolean error = one.path("severity").asText().equals("ERROR");
-      out.element("p", error ? "wrong" : "hint", (error ? "In error: " : "") + words.strip());
+      if (said.add(words)) {
+        out.element("p", error ? "wrong" : "hint", (error ? "In error: " : "") + words.strip());
+      }
     }
   }
 

@@ -15,6 +15,10 @@ final class FormBoxes {
   private static final int ACROSS = 6;
 
   private static final int FEW = 4;
+
+  /** Boxes that are not parted by the end of a sheet: eight lines of six. */
+  private static final int MOST_TOGETHER = 48;
+
   private static final int REPEATS_ACROSS = 3;
 
   private final Markup out;
@@ -82,10 +86,10 @@ final class FormBoxes {
       heads.add("stage");
     }
     List<String> columns = List.copyOf(places(reading, across));
-    int bands = (columns.size() + ACROSS - 1) / ACROSS;
-    int wide = (columns.size() + bands - 1) / bands;
+    int wide = Bands.wide(columns.size(), ACROSS);
     for (int from = 0; from < columns.size(); from += wide) {
-      band(reading, heads, columns.subList(from, Math.min(columns.size(), from + wide)), rows);
+      List<String> band = columns.subList(from, Math.min(columns.size(), from + wide));
+      band(reading, heads, band, wide - band.size(), rows);
     }
   }
 
@@ -93,12 +97,14 @@ final class FormBoxes {
       Reading reading,
       List<String> heads,
       List<String> columns,
+      int room,
       Map<List<String>, Map<String, Integer>> rows) {
     String where = ", " + columns.get(0) + " to " + columns.get(columns.size() - 1);
-    table(reading, columns.size() < FEW ? "boxes few" : "boxes", where);
+    table(reading, columns.size() + room < FEW ? "boxes few" : "boxes", where);
     out.start("thead").start("tr");
     heads.forEach(head -> out.start("th", "scope", "col", "class", "place").text(head).end());
     columns.forEach(column -> out.start("th", "scope", "col").text(column).end());
+    room(room);
     out.end().end().start("tbody");
     rows.forEach(
         (labels, boxes) -> {
@@ -115,13 +121,25 @@ final class FormBoxes {
               if (asked) {
                 box(lines > 1 ? String.valueOf(line + 1) : "");
               } else {
-                out.start("td", "class", "no-box").end();
+                room(1);
               }
             }
+            room(room);
             out.end();
           }
         });
     out.end().end();
+  }
+
+  /** Whether all boxes of a reading with stations go to one sheet beside others. */
+  boolean fitOneSheet(Reading reading) {
+    return reading.entries().size() <= MOST_TOGETHER;
+  }
+
+  private void room(int columns) {
+    for (int i = 0; i < columns; i++) {
+      out.start("td", "class", "no-box").end();
+    }
   }
 
   private void table(Reading reading, String look, String where) {

@@ -85,7 +85,11 @@ final class FormReadings {
   private void reading(FormOrder.Asked asked) {
     Reading reading = asked.reading();
     boolean grid = !reading.axes().isEmpty() && !reading.entries().isEmpty();
-    out.start("div", "class", grid ? "asked grid-asked" : "asked", "id", "turn-" + asked.turn());
+    String look =
+        !grid
+            ? "asked"
+            : boxes.fitOneSheet(reading) ? "asked grid-asked whole" : "asked grid-asked";
+    out.start("div", "class", look, "id", "turn-" + asked.turn());
     // named so, because a caption out of sight would count as a row of its widths
     out.start("table", "class", "asking", "aria-label", "Reading " + asked.turn());
     out.start("tbody").start("tr").start("th", "scope", "row", "class", "turn");

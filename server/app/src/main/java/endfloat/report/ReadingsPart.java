@@ -170,8 +170,11 @@ final class ReadingsPart {
       heads.add("stage");
     }
     List<String> all = List.copyOf(columns);
-    for (int from = 0; from < all.size(); from += ACROSS) {
-      band(reading, heads, across, all.subList(from, Math.min(all.size(), from + ACROSS)), rows);
+    int wide = Bands.wide(all.size(), ACROSS);
+    for (int from = 0; from < all.size(); from += wide) {
+      List<String> band = all.subList(from, Math.min(all.size(), from + wide));
+      int room = from == 0 ? 0 : wide - band.size();
+      band(reading, heads, across, band, room, rows);
     }
     worst(sheet.figure(reading.name()), stages);
     out.end();
@@ -196,6 +199,7 @@ final class ReadingsPart {
       List<String> down,
       List<String> across,
       List<String> columns,
+      int room,
       Map<List<String>, Map<String, List<Reading.Entry>>> rows) {
     out.start("table", "class", "stations");
     out.element(
@@ -205,6 +209,7 @@ final class ReadingsPart {
     for (String column : columns) {
       out.start("th", "scope", "col", "class", "station").text(column).end();
     }
+    out.made("<td></td>".repeat(room));
     out.end().end().start("tbody");
     rows.forEach(
         (labels, stations) -> {
@@ -215,6 +220,7 @@ final class ReadingsPart {
             stations.getOrDefault(column, List.of()).forEach(this::taken);
             out.end();
           }
+          out.made("<td></td>".repeat(room));
           out.end();
         });
     out.end().end();

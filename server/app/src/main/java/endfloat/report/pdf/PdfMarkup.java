@@ -32,6 +32,8 @@ final class PdfMarkup {
       FormulaMarkup.set(page);
       elements(page, "svg").forEach(PdfMarkup::name);
       outline(page);
+      KeptTogether.heads(page);
+      KeptTogether.brackets(page);
       return page;
     } catch (ParserConfigurationException | SAXException | IOException e) {
       throw new IllegalStateException("the page is not well-formed: " + e.getMessage(), e);

@@ -50,6 +50,7 @@ final class PdfSheets {
       PdfRendererBuilder builder = builder(PdfMarkup.read(xhtml), document, stop);
       try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
         renderer.layout();
+        SheetBounds.hold(renderer.getRootBox());
         stop.check();
         renderer.createPDFWithoutClosing();
         sayLinks(document);

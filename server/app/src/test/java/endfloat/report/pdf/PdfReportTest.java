@@ -2,6 +2,7 @@ package endfloat.report.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -129,6 +130,35 @@ class PdfReportTest {
         assertTrue(words.contains(bare(record)), file + ", sheet " + number);
       }
     }
+  }
+
+  /** On sheets of either size: what a head heads begins beneath it. */
+  @ParameterizedTest
+  @MethodSource("records")
+  void noHeadStandsAloneAtTheFootOfASheet(Path file) throws IOException {
+    List<String> heads =
+        ShippedRecords.record(file).cells().stream()
+            .map(cell -> bare(cell.number() + cell.title()))
+            .toList();
+    int sheets = 0;
+    for (byte[] pdf : List.of(pdf(file), made(file, PaperSize.LETTER))) {
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setSortByPosition(true);
+        for (int number = 1; number <= document.getNumberOfPages(); number++) {
+          stripper.setStartPage(number);
+          stripper.setEndPage(number);
+          List<String> lines = stripper.getText(document).lines().map(PdfReportTest::bare).toList();
+          int foot = lines.size() - 1;
+          while (!lines.get(foot).startsWith("Prepared:")) {
+            foot--;
+          }
+          assertFalse(heads.contains(lines.get(foot - 1)), file + ", sheet " + number);
+          sheets++;
+        }
+      }
+    }
+    assertTrue(sheets > 2, "no sheet was looked at");
   }
 
   /** Collects texts that come nearer to the edge of the sheet than the margins allow. */
