@@ -67,6 +67,7 @@ public final class RecommendedBacklash {
       source = "ISO/TR 10064-2:1996, Annex A (from memory)",
       cautions = {
         ADVICE,
+        "The standard tabulates it for modules of 1.5 to 18 mm and centres of 50 to 1600 mm.",
         "For ferrous gears in ferrous housings, pitch line below 15 m/s, trade tolerances."
       },
       terms = {"lash", "ISO 10064", "minimum backlash"},
@@ -75,7 +76,7 @@ public final class RecommendedBacklash {
   @In("mm")
   public static double recommendedBacklash(
       @In("mm") @Range("0.5 mm .. 20 mm") double module,
-      @In("mm") @Range("> 0 mm") double centreDistance) {
+      @In("mm") @Range("1 mm .. 1600 mm") double centreDistance) {
     return 2.0 / 3 * (0.06e-3 + 0.0005 * centreDistance + 0.03 * module);
   }
 

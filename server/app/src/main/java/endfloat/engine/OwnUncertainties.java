@@ -39,7 +39,8 @@ final class OwnUncertainties {
     double u = correlations.standardUncertainty(of);
     return switch (kind) {
       case STANDARD -> u;
-      case EXPANDED -> frame.settings().coverage() * u;
+      case EXPANDED ->
+          u * Coverage.factor(frame.settings().coverage(), correlations.degreesOfFreedom(of, u));
       case CORRELATION -> {
         double both = u * correlations.standardUncertainty(and);
         yield both == 0 ? 0 : Math.max(-1, Math.min(1, correlations.covariance(of, and) / both));

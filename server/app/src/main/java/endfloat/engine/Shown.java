@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * A number as a sheet prints it: inputs with the digits typed; a computed expanded uncertainty to
  * two figures and the value to its place (JCGM 100, 7.2.6); a value without uncertainty to five
- * figures.
+ * figures, or whole where it ends within eight: the limit 400.057 mm is not 400.06 mm.
  *
  * @param value with U+2212 for minus
  * @param unit as printed; empty for a pure number
@@ -22,6 +22,7 @@ public record Shown(String value, String unit, String uncertainty) {
   private static final double ROUNDING = 1e-13;
   private static final int FIGURES_OF_UNCERTAINTY = 2;
   private static final int FIGURES_OF_EXACT = 5;
+  private static final int FIGURES_OF_SIZES = 8;
   private static final String MINUS = "\u2212";
   private static final String SUPERSCRIPTS =
       "\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079";
@@ -135,8 +136,7 @@ public record Shown(String value, String unit, String uncertainty) {
     double spread = Math.abs(unit.interval().fromSi(expanded));
     // What is left of uncertainties that cancel is the rounding of the doubles, not an uncertainty.
     if (spread <= ROUNDING * Math.abs(value)) {
-      return new Shown(
-          typed.map(Shown::power).orElseGet(() -> digits(value, FIGURES_OF_EXACT)), printed, "");
+      return new Shown(typed.map(Shown::power).orElseGet(() -> exact(value)), printed, "");
     }
     BigDecimal rounded =
         ShortestDecimal.of(spread)
@@ -185,6 +185,16 @@ public record Shown(String value, String unit, String uncertainty) {
         + "\u00d710"
         + superscript(
             Integer.parseInt(typed.substring(e + 1).replace(MINUS, "-").replace("+", "")));
+  }
+
+  /** Without uncertainty: as it is where it ends early, else to five figures. */
+  private static String exact(double value) {
+    double size =
+        ShortestDecimal.of(value)
+            .round(new MathContext(FIGURES_OF_SIZES, RoundingMode.HALF_EVEN))
+            .doubleValue();
+    boolean ends = Math.abs(size - value) <= ROUNDING * Math.abs(value);
+    return digits(value, ends ? FIGURES_OF_SIZES : FIGURES_OF_EXACT);
   }
 
   /** A number to so many figures, without the zeros that say nothing. */

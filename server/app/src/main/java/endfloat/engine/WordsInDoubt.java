@@ -103,7 +103,8 @@ final class WordsInDoubt {
     if (u == 0) {
       return Optional.empty();
     }
-    double steps = sense * frame.settings().coverage() / u;
+    double degrees = correlations.degreesOfFreedom(one.value().gradient(), u);
+    double steps = sense * Coverage.factor(frame.settings().coverage(), degrees) / u;
     Object[] there = arguments;
     for (Arguments.Place place : places) {
       double covariance = correlations.covariance(place.value().gradient(), one.value().gradient());

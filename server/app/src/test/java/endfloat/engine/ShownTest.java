@@ -3,6 +3,7 @@ package endfloat.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import endfloat.units.UnitTable;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -26,10 +27,10 @@ class ShownTest {
   }
 
   @Test
-  void whatIsExactHasFiveFigures() {
+  void whatIsExactAndDoesNotEndHasFiveFigures() {
     assertEquals("0.3048 mm", text(0.3048, 0, "mm"));
-    assertEquals("31416 W", text(31415.93, 0, "W"));
-    assertEquals("0.69058 mm", text(0.6905849, 0, "mm"));
+    assertEquals("31416 W", text(31415.926535898, 0, "W"));
+    assertEquals("0.69058 mm", text(0.690584963483, 0, "mm"));
     assertEquals("0", text(0, 0, "1"));
   }
 
@@ -68,5 +69,26 @@ class ShownTest {
     assertEquals(
         "23.0\u00d710\u207b\u2076 1/K",
         Shown.number(23e-6, 0, UnitTable.find("1/K"), Optional.of("23.0e-6")).text());
+  }
+
+  /**
+   * ISO 286-1, 400 H7: 0 to 57 um. Rounded to five figures its upper limit would stand 3 um above
+   * where it is.
+   */
+  @Test
+  void anExactSizeStandsToItsLastFigure() {
+    assertEquals("400.057", exact("x [mm] = iso_limits(400 mm, \"H7\").greatest_size"));
+    assertEquals("299.991", exact("x [mm] = iso_limits(300 mm, \"M6\").greatest_size"));
+    assertEquals("12.5012", exact("x [in] = 12.5 in + 1.2 thou"));
+    assertEquals("0.33333", exact("x [mm] = 1 mm / 3"));
+    assertEquals("3.1416", exact("x [rad] = pi"));
+  }
+
+  private static String exact(String line) {
+    SheetOfLines sheet = SheetOfLines.of(line);
+    assertEquals(List.of(), sheet.errors());
+    return Shown.of(sheet.result("x").orElseThrow().figure(), GraphSettings.STANDARD)
+        .orElseThrow()
+        .value();
   }
 }
