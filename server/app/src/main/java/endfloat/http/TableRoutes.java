@@ -82,7 +82,7 @@ final class TableRoutes {
     }
     TableRows rows =
         sheet
-            .<Optional<TableRows>>ask(view -> view.rows(cell, filter))
+            .<Optional<TableRows>>ask(view -> view.questions().rows(cell, filter))
             .orElseThrow(
                 () ->
                     new RequestRefusedException(

@@ -59,11 +59,11 @@ public final class PaperView {
 
   private static TableLines lines(SheetView view, String id, TableOrder order) {
     try {
-      return TableLines.of(view.rows(id, order.filter()).orElseThrow(), order);
+      return TableLines.of(view.questions().rows(id, order.filter()).orElseThrow(), order);
     } catch (RefusedOrderException e) {
       // the sheet says it; on paper they stand as in the record
       TableOrder none = new TableOrder(List.of(), "", List.of());
-      return TableLines.of(view.rows(id, "").orElseThrow(), none);
+      return TableLines.of(view.questions().rows(id, "").orElseThrow(), none);
     }
   }
 

@@ -14,12 +14,15 @@ import endfloat.record.Cell;
 import endfloat.record.Change;
 import endfloat.record.EditRefusedException;
 import endfloat.record.RecordChange;
+import endfloat.record.TableClause;
 import endfloat.working.Completion;
 import endfloat.working.Hover;
 import endfloat.working.Scope;
 import endfloat.working.Terms;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a page may ask of a sheet; none of it changes anything. */
 public final class SheetQuestions {
@@ -169,5 +172,33 @@ public final class SheetQuestions {
         .trace(name)
         .ifPresent(trace -> TraceView.into(message, trace, sheet.known(), views));
     return message;
+  }
+
+  /**
+   * The rows of a table as they stand now; empty where no clause of that id is one.
+   *
+   * @param filter condition of the language on the rows that are kept; empty for all
+   * @throws RefusedOrderException if the condition cannot be understood
+   */
+  public Optional<TableRows> rows(String id, String filter) {
+    return sheet
+        .record()
+        .cell(id)
+        .filter(cell -> cell.kind().equals("table"))
+        .map(
+            cell -> {
+              TableClause table = cell.table();
+              List<Optional<Figure>> columns =
+                  table.columns().stream()
+                      .map(column -> sheet.graph().figure(table.name() + "." + column.head()))
+                      .toList();
+              return new TableRows(
+                  table,
+                  sheet.revision(id),
+                  columns,
+                  sheet.graph().problems(id),
+                  KeptRows.where(sheet.graph(), table, TableHead.rows(table, columns), filter),
+                  sheet.settings());
+            });
   }
 }

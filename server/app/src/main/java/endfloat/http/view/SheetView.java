@@ -13,11 +13,9 @@ import endfloat.engine.RecordGraph;
 import endfloat.engine.ValueGraph;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
-import endfloat.record.TableClause;
 import endfloat.review.Results;
 import endfloat.sheet.SheetChange;
 import endfloat.sheet.Snapshot;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -27,7 +25,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** One sheet as its pages see it, and what they are told when it changes. Not safe for threads. */
 public final class SheetView {
@@ -38,8 +35,7 @@ public final class SheetView {
   private final LineViews lineViews = new LineViews();
   private RecordGraph figures;
   private Map<String, Figure> known = new LinkedHashMap<>();
-  private final Map<String, ClauseHead> heads = new HashMap<>();
-  private final SheetCharts charts = new SheetCharts();
+  private final SheetHeads heads = new SheetHeads();
   private InvestigationRecord record;
   private long revision;
   private long base;
@@ -78,16 +74,7 @@ public final class SheetView {
     graph().leaveHeavyWork();
     figures.update(record);
     known = new LinkedHashMap<>(graph().figures());
-    heads.clear();
-    charts.clear();
-    Set<String> all = record.cells().stream().map(Cell::id).collect(Collectors.toSet());
-    heads.putAll(
-        ClauseHead.of(
-            all,
-            record,
-            graph(),
-            known.values(),
-            cell -> charts.board(cell, true, record, graph())));
+    heads.replace(record, graph(), known.values());
     saved = Optional.empty();
     edited = false;
     compareWithSaved();
@@ -101,7 +88,7 @@ public final class SheetView {
   }
 
   private ObjectNode summary() {
-    ObjectNode summary = Summary.of(LimitCount.of(graph()), known.values(), heads.values());
+    ObjectNode summary = Summary.of(LimitCount.of(graph()), known.values(), heads.all().values());
     saved.ifPresent(figures -> figures.into(summary));
     return summary;
   }
@@ -116,7 +103,7 @@ public final class SheetView {
     return figures.graph();
   }
 
-  private GraphSettings settings() {
+  GraphSettings settings() {
     return graph().source().settings();
   }
 
@@ -125,7 +112,7 @@ public final class SheetView {
   }
 
   private CellViews cellViews(FigureViews views) {
-    return new CellViews(record, graph(), known, views, lineViews, heads);
+    return new CellViews(record, graph(), known, views, lineViews, heads.all());
   }
 
   /** The revision that the view shows. */
@@ -202,7 +189,7 @@ public final class SheetView {
     PlacedLines lines = new PlacedLines(graph());
     FigureViews views = figureViews(lines);
     clausesOf(names, clauses);
-    headsInto(message, clauses, change.cells());
+    heads.into(message, clauses, change.cells(), record, graph(), known.values());
     CellViews cells = cellViews(views);
     ArrayNode list = message.putArray("cells");
     for (String id : change.cells()) {
@@ -263,7 +250,7 @@ public final class SheetView {
     message.put("revision", revision).put("author", "").put("page", "").put("edit", "");
     PlacedLines lines = new PlacedLines(graph());
     clausesOf(names, clauses);
-    headsInto(message, clauses, Set.of());
+    heads.into(message, clauses, Set.of(), record, graph(), known.values());
     message.putArray("cells");
     message.putArray("removed");
     figuresInto(message.putObject("figures"), withReaders(names), lines, figureViews(lines));
@@ -273,7 +260,7 @@ public final class SheetView {
 
   /** Whether charts are to be drawn anew. */
   public boolean isBehindWithCharts() {
-    return charts.isBehind();
+    return heads.isBehindWithCharts();
   }
 
   /**
@@ -283,12 +270,9 @@ public final class SheetView {
    * @param between called over and over; may throw to leave the rest for another time
    */
   public ObjectNode drawCharts(Runnable between) {
-    charts.draw(record, graph(), between);
-    Map<String, ClauseHead> now =
-        ClauseHead.of(
-            charts.takeDrawn(), record, graph(), known.values(), cell -> charts.last(cell.id()));
     ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "charts");
-    headsInto(message.put("revision", revision), now, Set.of());
+    message.put("revision", revision);
+    heads.drawCharts(message, record, graph(), known.values(), between);
     message.set("summary", summary());
     return message;
   }
@@ -337,12 +321,7 @@ public final class SheetView {
 
   /** Clauses that these figures stand in, those that set limits on them, and charts of them. */
   private void clausesOf(Set<String> names, Set<String> into) {
-    heads.forEach(
-        (id, head) -> {
-          if (!Collections.disjoint(head.restsOn(), names)) {
-            into.add(id);
-          }
-        });
+    heads.restingOn(names, into);
     for (String name : names) {
       Figure figure = known.get(name);
       if (figure != null) {
@@ -350,32 +329,6 @@ public final class SheetView {
         figure.judgements().forEach(limit -> into.add(limit.clause()));
       }
     }
-  }
-
-  /**
-   * State, worst verdict and problems of clauses that are not sent whole but read otherwise now.
-   */
-  private void headsInto(ObjectNode message, Set<String> clauses, Set<String> sentWhole) {
-    Map<String, ClauseHead> now =
-        ClauseHead.of(
-            clauses,
-            record,
-            graph(),
-            known.values(),
-            cell -> charts.board(cell, sentWhole.contains(cell.id()), record, graph()));
-    headsInto(message, now, sentWhole);
-  }
-
-  private void headsInto(ObjectNode message, Map<String, ClauseHead> now, Set<String> sentWhole) {
-    heads.keySet().removeIf(id -> record.cell(id).isEmpty());
-    ObjectNode changed = message.putObject("heads");
-    now.forEach(
-        (id, head) -> {
-          ClauseHead before = heads.put(id, head);
-          if (!head.equals(before) && !sentWhole.contains(id)) {
-            changed.set(id, head.view());
-          }
-        });
   }
 
   private void blocks(ObjectNode into, Set<String> wanted) {
@@ -387,34 +340,12 @@ public final class SheetView {
   }
 
   private ObjectNode cell(CellViews cells, Cell cell) {
-    return cells.view(cell, revisions.getOrDefault(cell.id(), base));
+    return cells.view(cell, revision(cell.id()));
   }
 
-  /**
-   * The rows of a table as they stand now; empty where no clause of that id is one.
-   *
-   * @param filter condition of the language on the rows that are kept; empty for all
-   * @throws RefusedOrderException if the condition cannot be understood
-   */
-  public Optional<TableRows> rows(String id, String filter) {
-    return record
-        .cell(id)
-        .filter(cell -> cell.kind().equals("table"))
-        .map(
-            cell -> {
-              TableClause table = cell.table();
-              List<Optional<Figure>> columns =
-                  table.columns().stream()
-                      .map(column -> graph().figure(table.name() + "." + column.head()))
-                      .toList();
-              return new TableRows(
-                  table,
-                  revisions.getOrDefault(id, base),
-                  columns,
-                  graph().problems(id),
-                  KeptRows.where(graph(), table, TableHead.rows(table, columns), filter),
-                  settings());
-            });
+  /** The revision that last changed a clause. */
+  long revision(String cell) {
+    return revisions.getOrDefault(cell, base);
   }
 
   /** The figures that are saved with the record. */
