@@ -75,9 +75,18 @@ export function blank(kind, id) {
  * @param {Iterable<{kind: string, source?: any}>} cells
  */
 export function tableName(cells) {
+  return freeName("table", cells);
+}
+
+/**
+ * A name that no table has yet.
+ * @param {string} stem
+ * @param {Iterable<{kind: string, source?: any}>} cells
+ */
+export function freeName(stem, cells) {
   const taken = new Set([...cells].map((cell) => cell.source?.name));
   for (let n = 1; ; n++) {
-    const name = n === 1 ? "table" : `table_${n}`;
+    const name = n === 1 ? stem : `${stem}_${n}`;
     if (!taken.has(name)) return name;
   }
 }

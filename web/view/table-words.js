@@ -1,3 +1,4 @@
+import { freeName, placeAfter } from "../state/clauses.js";
 import { both, conditionOf, sortedBy, testsOf } from "../state/table.js";
 import { el } from "./dom.js";
 
@@ -117,6 +118,26 @@ export class TableWords {
   /** The word that shows the rows as the record has them. */
   plain() {
     return word("as in the record", () => this.clear());
+  }
+
+  /** The word that makes a table of the groups, in a clause of its own that follows this one. */
+  setOut() {
+    return word("set the groups out as a table", () => this.groups());
+  }
+
+  async groups() {
+    const { clause, source } = this.body;
+    const { page } = clause;
+    const by = source.view?.group ?? [];
+    const answer = await fetch(`${this.body.address}/groups?${this.body.asked()}`).catch(() => null);
+    const fields = await answer?.json().catch(() => null);
+    if (!answer?.ok) return page.says.offer([fields?.message ?? "The line to the server is lost.", fields?.wayOut].filter(Boolean).join(" "), []);
+    const { order, cells } = page.desk.sheet;
+    const { parent, after } = placeAfter(order, clause.id, "table", cells);
+    const id = `c${crypto.randomUUID().replaceAll("-", "").slice(0, 12)}`;
+    const name = freeName(`${source.name}_by_${by.join("_")}`, cells.values());
+    page.desk.add({ id, kind: "table", title: `${clause.cell.title || source.name} by ${by.join(" and ")}`, name, ...fields }, parent, after);
+    page.says.offer(`The groups stand in a clause of their own; they follow ${source.name}.`, [["undo", () => page.undo()]]);
   }
 
   clear() {

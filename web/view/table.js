@@ -173,7 +173,7 @@ export class TableBody {
     const { problem } = this.rows;
     const force = inForce(this.source.view, this.rows.passing, this.table.rows ?? 0);
     if (problem) this.#force.replaceChildren(el("strong", {}, problem.message), ` ${problem.wayOut ?? ""} `, this.words.plain());
-    else if (force !== this.#forced) this.#force.replaceChildren(...(force ? [`${force.charAt(0).toUpperCase()}${force.slice(1)}. `, this.words.plain()] : []));
+    else if (force !== this.#forced) this.#force.replaceChildren(...(force ? [`${force.charAt(0).toUpperCase()}${force.slice(1)}. `, this.words.plain(), ...(this.source.view?.group?.length > 0 ? [" ", this.words.setOut()] : [])] : []));
     this.#forced = problem ? undefined : force;
     this.#force.hidden = !problem && force === "";
     const beyond = this.rows.total - PRINTED;

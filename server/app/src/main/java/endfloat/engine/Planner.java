@@ -79,8 +79,8 @@ final class Planner {
           reduce.function(),
           plan(reduce.series()),
           reduce.over(),
-          axis(reduce.kind()),
-          reduce.by().map(this::plan),
+          axes(reduce.kind()),
+          reduce.by().stream().map(this::plan).toList(),
           reduce.share().map(this::plan));
     }
     if (typed instanceof Typed.Only only) {
@@ -101,10 +101,8 @@ final class Planner {
   }
 
   /** Of what is left: the groups, where it goes by groups. */
-  private static String axis(Kind kind) {
-    return kind instanceof Kind.Series series && series.axes().size() == 1
-        ? series.axes().get(0)
-        : "";
+  private static List<String> axes(Kind kind) {
+    return kind instanceof Kind.Series series ? series.axes() : List.of();
   }
 
   private Term[] all(List<Typed> many) {

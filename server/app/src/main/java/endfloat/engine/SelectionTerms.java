@@ -51,38 +51,60 @@ final class SelectionTerms {
   }
 
   /**
-   * One value for each group, the groups in the order of their texts. A group that has too few
-   * values for one has none.
+   * One value for each group, the groups in the order of their texts, column after column. A group
+   * that has too few values for one has none; a row that lacks a text is in no group.
    */
   static Series byGroups(
-      Span span,
-      Series whole,
-      Series by,
-      Span bySpan,
-      String axis,
-      Function<List<Value>, Value> reduce,
-      Frame frame) {
-    int[] partners = Elementwise.partners(whole, by, bySpan);
-    Map<String, List<Value>> groups = new TreeMap<>();
+      SeriesTerms.Reduce of, Series whole, Function<List<Value>, Value> reduce, Frame frame) {
+    List<Series> by = new ArrayList<>();
+    List<int[]> partners = new ArrayList<>();
+    for (Term column : of.by()) {
+      Series groups = (Series) column.evaluate(frame);
+      by.add(groups);
+      partners.add(Elementwise.partners(whole, groups, column.span()));
+    }
+    Map<List<String>, List<Value>> groups = new TreeMap<>(SelectionTerms::inOrder);
     int missing = 0;
     for (int i = 0; i < whole.size(); i++) {
-      Value group = by.elements().get(partners == null ? i : partners[i]);
-      if (!(group instanceof Absent)) {
-        groups.computeIfAbsent(label(group), g -> new ArrayList<>()).add(whole.elements().get(i));
+      List<String> group = group(by, partners, i);
+      if (group != null) {
+        groups.computeIfAbsent(group, g -> new ArrayList<>()).add(whole.elements().get(i));
       }
-      missing += group instanceof Absent || whole.elements().get(i) instanceof Absent ? 1 : 0;
+      missing += group == null || whole.elements().get(i) instanceof Absent ? 1 : 0;
     }
     if (missing > 0) {
-      frame.hint(leftOut(span, missing, whole.size()));
+      frame.hint(leftOut(of.span(), missing, whole.size()));
     }
     List<List<String>> labels = new ArrayList<>();
     List<Value> elements = new ArrayList<>();
     groups.forEach(
         (label, values) -> {
-          labels.add(List.of(label));
+          labels.add(label);
           elements.add(reduced(SeriesTerms.present(values), reduce));
         });
-    return new Series(List.of(axis), labels, elements);
+    return new Series(of.axes(), labels, elements);
+  }
+
+  /** The texts of a row; null where it lacks one. */
+  private static List<String> group(List<Series> by, List<int[]> partners, int row) {
+    String[] texts = new String[by.size()];
+    for (int c = 0; c < texts.length; c++) {
+      int[] at = partners.get(c);
+      Value group = by.get(c).elements().get(at == null ? row : at[row]);
+      if (group instanceof Absent) {
+        return null;
+      }
+      texts[c] = label(group);
+    }
+    return List.of(texts);
+  }
+
+  private static int inOrder(List<String> one, List<String> other) {
+    int order = 0;
+    for (int i = 0; order == 0 && i < one.size(); i++) {
+      order = one.get(i).compareTo(other.get(i));
+    }
+    return order;
   }
 
   private static Value reduced(List<Value> values, Function<List<Value>, Value> reduce) {

@@ -24,8 +24,8 @@ final class SeriesTerms {
       BuiltIn function,
       Term series,
       List<String> over,
-      String axis,
-      Optional<Term> by,
+      List<String> axes,
+      List<Term> by,
       Optional<Term> share)
       implements Term {
     @Override
@@ -34,10 +34,8 @@ final class SeriesTerms {
         throw new IllegalStateException("no series to reduce at " + span);
       }
       double below = share.map(s -> ((Scalar) s.evaluate(frame)).si()).orElse(Double.NaN);
-      if (by.isPresent()) {
-        Series groups = (Series) by.get().evaluate(frame);
-        return SelectionTerms.byGroups(
-            span, whole, groups, by.get().span(), axis, group -> of(group, below), frame);
+      if (!by.isEmpty()) {
+        return SelectionTerms.byGroups(this, whole, group -> of(group, below), frame);
       }
       if (over.isEmpty() || over.size() == whole.axes().size()) {
         return reduced(whole.elements(), below, frame);

@@ -5,13 +5,18 @@ import endfloat.http.live.LiveSheet;
 import endfloat.http.view.SheetView;
 import endfloat.http.view.TableLines;
 import endfloat.http.view.TableRows;
+import endfloat.record.Cell;
 import endfloat.record.RecordId;
+import endfloat.record.TableClause;
+import endfloat.record.TableColumn;
 import endfloat.record.TableOrder;
+import endfloat.review.GroupedTable;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -53,6 +58,7 @@ final class TableRoutes {
 
   void addTo(RoutesConfig routes) {
     routes.get("/api/records/{id}/tables/{cell}.csv", this::csv);
+    routes.get("/api/records/{id}/tables/{cell}/groups", this::groups);
     routes.get("/api/records/{id}/tables/{cell}", this::rows);
   }
 
@@ -66,6 +72,40 @@ final class TableRoutes {
     String file = lines(ctx).csv();
     ctx.header("Content-Disposition", "attachment; filename=\"" + ctx.pathParam("cell") + ".csv\"");
     ctx.contentType("text/csv; charset=utf-8").result(file);
+  }
+
+  /** The fields of a clause that sets out the groups of this one; nothing is changed. */
+  private void groups(Context ctx) throws IOException {
+    TableClause table =
+        desk.with(
+            new RecordId(ctx.pathParam("id")),
+            sheet ->
+                sheet
+                    .sheet()
+                    .snapshot()
+                    .record()
+                    .cell(ctx.pathParam("cell"))
+                    .filter(cell -> cell.kind().equals("table"))
+                    .map(Cell::table)
+                    .orElseThrow(TableRoutes::none));
+    List<String> heads = table.columns().stream().map(TableColumn::head).toList();
+    List<String> groups = ctx.queryParams("group");
+    if (groups.isEmpty() || !heads.containsAll(groups) || table.name().isBlank()) {
+      throw new RequestRefusedException(
+          422, "These are no groups of this table.", "Name the table, and group it by a column.");
+    }
+    List<String> numbers =
+        table.columns().stream()
+            .filter(column -> column.isNumber() && !groups.contains(column.head()))
+            .map(TableColumn::head)
+            .toList();
+    String filter = ctx.queryParam("filter") == null ? "" : ctx.queryParam("filter");
+    Answers.json(ctx, GroupedTable.clause(table, groups, numbers, filter));
+  }
+
+  private static RequestRefusedException none() {
+    return new RequestRefusedException(
+        404, "There is no such table in this record.", "Go back to the sheet.");
   }
 
   /** The rows in the order asked for; they are put in order and told without holding the sheet. */
@@ -83,10 +123,7 @@ final class TableRoutes {
     TableRows rows =
         sheet
             .<Optional<TableRows>>ask(view -> view.questions().rows(cell, filter))
-            .orElseThrow(
-                () ->
-                    new RequestRefusedException(
-                        404, "There is no such table in this record.", "Go back to the sheet."));
+            .orElseThrow(TableRoutes::none);
     TableLines made = TableLines.of(rows, order);
     lately.keySet().removeIf(old -> old.isBefore(asked));
     lately.put(asked, made);

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.record.TableClause;
 import endfloat.record.TableColumn;
+import endfloat.working.Renaming;
 import java.util.List;
 
 /**
@@ -18,26 +19,31 @@ public final class GroupedTable {
   /**
    * The fields of a clause: {@code from}, {@code columns} and no rows.
    *
-   * @param group head of the column that tells the groups
+   * @param groups heads of the columns that tell the groups, in the order in which they do
    * @param of heads of the columns of numbers that are summed up
-   * @param filter condition on the rows that count, of the working language; empty for all
+   * @param filter condition on the rows that count, in which a head alone is the column; empty for
+   *     all
    */
-  public static ObjectNode clause(TableClause table, String group, List<String> of, String filter) {
+  public static ObjectNode clause(
+      TableClause table, List<String> groups, List<String> of, String filter) {
     ObjectNode fields = JsonNodeFactory.instance.objectNode();
     ObjectNode from = fields.putObject("from");
-    from.putArray("group").add(group);
-    ArrayNode heads = from.putArray("of");
-    of.forEach(heads::add);
+    groups.forEach(from.putArray("group")::add);
+    of.forEach(from.putArray("of")::add);
     from.put("table", table.name());
-    if (!filter.isBlank()) {
-      from.put("filter", filter.strip());
+    String condition = inColumns(table, filter.strip());
+    if (!condition.isEmpty()) {
+      from.put("filter", condition);
     }
-    String by = chosen(table.name() + "." + group, filter);
+    List<String> by = groups.stream().map(head -> chosen(table, head, condition)).toList();
+    String together = by.size() == 1 ? by.get(0) : "[" + String.join(", ", by) + "]";
     ArrayNode columns = fields.putArray("columns");
-    column(columns, group, "text", "", "first(" + by + ", by: " + by + ")");
-    column(columns, "rows", "number", "", "count(" + by + ", by: " + by + ")");
+    for (int i = 0; i < by.size(); i++) {
+      column(columns, groups.get(i), "text", "", "first(" + by.get(i) + ", by: " + together + ")");
+    }
+    String first = by.get(0);
+    column(columns, "rows", "number", "", "count(" + first + ", by: " + together + ")");
     for (String head : of) {
-      String values = chosen(table.name() + "." + head, filter);
       String unit =
           table.columns().stream()
               .filter(column -> column.head().equals(head))
@@ -50,15 +56,27 @@ public final class GroupedTable {
             head + "_" + function,
             "number",
             unit,
-            function + "(" + values + ", by: " + by + ")");
+            function + "(" + chosen(table, head, condition) + ", by: " + together + ")");
       }
     }
     fields.putArray("rows");
     return fields;
   }
 
-  private static String chosen(String column, String filter) {
-    return filter.isBlank() ? column : "only(" + column + ", where: " + filter.strip() + ")";
+  /** A condition on rows as a line of the language: a head alone becomes the column. */
+  public static String inColumns(TableClause table, String condition) {
+    String asked = condition;
+    for (TableColumn column : table.columns()) {
+      if (!column.head().isBlank() && !column.head().equals(table.name())) {
+        asked = Renaming.inFormula(asked, column.head(), table.name() + "." + column.head());
+      }
+    }
+    return asked;
+  }
+
+  private static String chosen(TableClause table, String head, String condition) {
+    String column = table.name() + "." + head;
+    return condition.isEmpty() ? column : "only(" + column + ", where: " + condition + ")";
   }
 
   private static void column(

@@ -117,7 +117,7 @@ final class DistributionKinds {
             BuiltIn.MEAN,
             series.typed(),
             List.of(),
-            Optional.empty(),
+            List.of(),
             Optional.empty());
     return new Drawn(
         written.get(0),

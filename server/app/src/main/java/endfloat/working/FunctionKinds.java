@@ -241,12 +241,12 @@ final class FunctionKinds {
       case "only" -> named.put("where", "condition, one a row");
       case "min", "max", "mean", "median", "range", "sum", "count", "sd", "first", "last" -> {
         named.put("over", "axis taken together, in quotes");
-        named.put("by", "column of texts: one value for each of them");
+        named.put("by", "column of texts, or several in a list: one value for each");
       }
       case "quantile" -> {
         named.put("share", "of the values that lie below");
         named.put("over", "axis taken together, in quotes");
-        named.put("by", "column of texts: one value for each of them");
+        named.put("by", "column of texts, or several in a list: one value for each");
       }
       case "round", "floor", "ceil" -> named.put("step", "of which a multiple is taken");
       default -> {

@@ -101,9 +101,11 @@ final class Reductions {
         Optional.ofNullable(given.byName().get("over"))
             .map(a -> axes(a.value(), series))
             .orElse(List.of());
-    Optional<Operand> by =
-        Optional.ofNullable(given.byName().get("by")).map(a -> groups(a.value(), first));
-    if (by.isPresent() && !over.isEmpty()) {
+    List<Operand> by =
+        Optional.ofNullable(given.byName().get("by"))
+            .map(a -> groups(a.value(), first))
+            .orElse(List.of());
+    if (!by.isEmpty() && !over.isEmpty()) {
       throw new KindException(
           call.span(), call.function() + " goes over an axis or by groups, not both", "Take one");
     }
@@ -112,18 +114,21 @@ final class Reductions {
             .map(a -> Selections.share(checking.operand(a.value())).typed());
     return new Typed.Reduce(
         call.span(),
-        by.isPresent()
-            ? new Kind.Series(element, List.of(Selections.axis(by.get())), List.of())
+        !by.isEmpty()
+            ? new Kind.Series(element, Selections.axes(by), List.of())
             : remaining(element, series, over, over.isEmpty()),
         function,
         first.typed(),
         over,
-        by.map(Operand::typed),
+        by.stream().map(Operand::typed).toList(),
         share);
   }
 
-  private Operand groups(Expression written, Operand of) {
-    return Selections.beside(of, checking.operand(written));
+  /** One column, or several in a list: {@code by: [wear.batch, wear.engine]}. */
+  private List<Operand> groups(Expression written, Operand of) {
+    List<Expression> columns =
+        written instanceof Expression.Listing listing ? listing.elements() : List.of(written);
+    return columns.stream().map(column -> Selections.beside(of, checking.operand(column))).toList();
   }
 
   /** The series of what is left when some axes are gone; a scalar when all are. */

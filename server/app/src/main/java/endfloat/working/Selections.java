@@ -1,5 +1,6 @@
 package endfloat.working;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Some of a series: those at which a condition holds, or those of one group after another. */
@@ -64,8 +65,24 @@ final class Selections {
     }
   }
 
-  /** The axis of the groups: the head of the column that they are told by. */
-  static String axis(Operand by) {
+  /** The axes of the groups, one a column that they are told by. */
+  static List<String> axes(List<Operand> by) {
+    List<String> axes = new ArrayList<>();
+    for (Operand one : by) {
+      String axis = axis(one);
+      if (axes.contains(axis)) {
+        throw new KindException(
+            one.span(),
+            "Groups cannot go by two columns that are called " + axis,
+            "Give one of them a line of its own under another name");
+      }
+      axes.add(axis);
+    }
+    return List.copyOf(axes);
+  }
+
+  /** The head of the column. */
+  private static String axis(Operand by) {
     if (by.typed() instanceof Typed.Name name) {
       return name.name().substring(name.name().lastIndexOf('.') + 1);
     }

@@ -55,7 +55,8 @@ public sealed interface Typed {
    * {@code max(x)} or {@code max(x, over: "plane")} of a series.
    *
    * @param over the axes taken together; empty for all of the series, which gives a scalar
-   * @param by a series of texts or truths beside it: one value for each of them
+   * @param by series of texts or truths beside it: one value for each that they have together; none
+   *     for all as one
    * @param share of the values that lie below, for a quantile
    */
   record Reduce(
@@ -64,7 +65,7 @@ public sealed interface Typed {
       BuiltIn function,
       Typed series,
       List<String> over,
-      Optional<Typed> by,
+      List<Typed> by,
       Optional<Typed> share)
       implements Typed {}
 

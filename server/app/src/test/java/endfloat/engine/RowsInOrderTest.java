@@ -94,13 +94,28 @@ class RowsInOrderTest {
     ObjectNode tree = RECORD.tree().deepCopy();
     ObjectNode cell =
         GroupedTable.clause(
-            RECORD.cells().get(0).table(), "batch", List.of("lash"), "wear.hours > 400 h");
+            RECORD.cells().get(0).table(), List.of("batch"), List.of("lash"), "hours > 400 h");
     tree.withArray("cells").add(cell.put("id", "c2").put("kind", "table").put("name", "by_batch"));
     ValueGraph graph = RecordGraph.of(InvestigationRecord.of(tree)).graph();
     assertEquals(List.of(), graph.problems("c2").stream().filter(p -> p.at().isEmpty()).toList());
     assertEquals(
         "batch,rows,lash_mean [thou],lash_min [thou],lash_max [thou],lash_sd [thou]\r\n"
             + "B1,1,18,18,18,\r\nB2,1,,,,\r\n",
+        TableOut.csv(graph, InvestigationRecord.of(tree).cells().get(1).table()));
+  }
+
+  /** Two rows of B2 that did not fail, one of them without a lash; none of B1 that did not. */
+  @Test
+  void groupsMayGoByTwoColumns() {
+    ObjectNode tree = RECORD.tree().deepCopy();
+    ObjectNode cell =
+        GroupedTable.clause(
+            RECORD.cells().get(0).table(), List.of("batch", "failed"), List.of("lash"), "");
+    tree.withArray("cells").add(cell.put("id", "c2").put("kind", "table").put("name", "by_both"));
+    ValueGraph graph = RecordGraph.of(InvestigationRecord.of(tree)).graph();
+    assertEquals(
+        "batch,failed,rows,lash_mean [thou],lash_min [thou],lash_max [thou],lash_sd [thou]\r\n"
+            + "B1,yes,1,18,18,18,\r\nB2,no,2,12,12,12,\r\n",
         TableOut.csv(graph, InvestigationRecord.of(tree).cells().get(1).table()));
   }
 }

@@ -214,6 +214,28 @@ class TableColumnsTest {
         Map.of("batch", "B1"), graph.figure("hours").orElseThrow().elements().get(0).labels());
   }
 
+  /** The fourth row does not say whether it failed, so it is in no group. */
+  @Test
+  void aReductionMayGoByTheGroupsOfSeveralColumns() {
+    ValueGraph graph =
+        graph(
+            COLUMNS,
+            ROWS,
+            "hours [h] = mean(wear.hours, by: [wear.batch, wear.failed])\n"
+                + "b1 [h] = pick(hours, batch: \"B1\", failed: \"no\")\n"
+                + "twice [h] = mean(wear.hours, by: [wear.batch, wear.batch])\n"
+                + "number [h] = mean(wear.hours, by: [wear.batch, wear.lash])");
+    assertEquals("525 900", said(graph, "hours"));
+    assertEquals("525 h", said(graph, "b1"));
+    Figure hours = graph.figure("hours").orElseThrow();
+    assertEquals(Map.of("batch", "B2", "failed", "yes"), hours.elements().get(1).labels());
+    assertTrue(
+        hours.hints().stream().anyMatch(h -> h.message().startsWith("1 of 4 rows")),
+        hours.hints()::toString);
+    assertEquals("Groups cannot go by two columns that are called batch.", said(graph, "twice"));
+    assertEquals("by takes texts, and this is a length.", said(graph, "number"));
+  }
+
   /**
    * NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.2, percentiles: 12 measurements from a
    * gauge study, 90th percentile 95.1981 (from memory).

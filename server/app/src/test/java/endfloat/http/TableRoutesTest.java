@@ -193,6 +193,24 @@ class TableRoutesTest {
     assertEquals(422, server.post(path + "/fleet", "{\"records\":[],\"of\":[]}").statusCode());
   }
 
+  @Test
+  void theGroupsOfATableAreOfferedAsTheFieldsOfAClause() throws IOException {
+    shelve("groups");
+    JsonNode fields =
+        json(
+            server.get(
+                "/api/records/groups/tables/t1/groups?group=batch&group=serial&filter="
+                    + text("hours > 450 h")));
+    assertEquals("[\"batch\",\"serial\"]", fields.path("from").path("group").toString());
+    assertEquals("wear.hours > 450 h", fields.path("from").path("filter").asText());
+    assertEquals(
+        "count(only(wear.batch, where: wear.hours > 450 h), by: [only(wear.batch, where:"
+            + " wear.hours > 450 h), only(wear.serial, where: wear.hours > 450 h)])",
+        fields.at("/columns/2/formula").asText());
+    assertEquals("rate_mean", fields.at("/columns/11/head").asText());
+    assertEquals(422, server.get("/api/records/groups/tables/t1/groups").statusCode());
+  }
+
   private static HttpResponse<String> sent(String record, String what, String file, String fields) {
     return sent(record, what, file.getBytes(StandardCharsets.UTF_8), fields);
   }

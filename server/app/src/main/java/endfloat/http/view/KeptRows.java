@@ -5,8 +5,7 @@ import endfloat.engine.QuestionRefusedException;
 import endfloat.engine.Value;
 import endfloat.engine.ValueGraph;
 import endfloat.record.TableClause;
-import endfloat.record.TableColumn;
-import endfloat.working.Renaming;
+import endfloat.review.GroupedTable;
 import java.util.Optional;
 
 /** Which rows of a table a condition of the language keeps; a head alone stands for the column. */
@@ -28,12 +27,7 @@ final class KeptRows {
           "The table has no name yet, by which a condition could name its columns.",
           "Give it one.");
     }
-    String asked = condition;
-    for (TableColumn column : table.columns()) {
-      if (!column.head().isBlank() && !column.head().equals(table.name())) {
-        asked = Renaming.inFormula(asked, column.head(), table.name() + "." + column.head());
-      }
-    }
+    String asked = GroupedTable.inColumns(table, condition);
     try {
       Value value = Question.of(graph, "/view/filter", asked).value();
       if (value instanceof Value.Series series && series.size() == rows) {
