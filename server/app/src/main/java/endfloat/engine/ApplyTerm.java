@@ -54,6 +54,9 @@ record ApplyTerm(Span span, BuiltIn function, Term[] operands) implements Term {
     if (function == BuiltIn.HYPOT) {
       return Functions.hypot(span, values);
     }
+    if (values[0] instanceof Value.Words && function == BuiltIn.SUBTRACT) {
+      return Dates.between(values[1], values[0]);
+    }
     if (values.length == 2) {
       return binary((Scalar) values[0], (Scalar) values[1], frame);
     }

@@ -8,11 +8,10 @@ import endfloat.units.Size;
 import endfloat.units.Unit;
 import endfloat.units.UnitException;
 import endfloat.units.UnitTable;
+import endfloat.working.IsoDate;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -131,7 +130,7 @@ final class ColumnNode extends Node {
       }
       case "date" -> {
         elements = dates();
-        return new Kind.Words();
+        return new Kind.Date();
       }
       case "truth" -> {
         elements = truths();
@@ -160,9 +159,7 @@ final class ColumnNode extends Node {
     for (int row = 0; row < part.texts().size(); row++) {
       String text = part.texts().text(row);
       if (!text.isEmpty()) {
-        try {
-          LocalDate.parse(text);
-        } catch (DateTimeParseException e) {
+        if (IsoDate.of(text).isEmpty()) {
           problem(row, "\"" + text + "\" is no date.", "Write it as 2026-03-02.");
         }
       }

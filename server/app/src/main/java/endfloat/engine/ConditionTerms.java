@@ -43,11 +43,9 @@ final class ConditionTerms {
         hint(a, b, frame);
         return compare(a.si(), operator, b.si());
       }
-      boolean same =
-          (left instanceof Words a && right instanceof Words b)
-              ? a.text().equals(b.text())
-              : left.equals(right);
-      return same == (operator == Comparator.EQUAL);
+      return left instanceof Words a && right instanceof Words b
+          ? Dates.compare(a, operator, b)
+          : left.equals(right) == (operator == Comparator.EQUAL);
     }
 
     private void hint(Scalar a, Scalar b, Frame frame) {

@@ -6,14 +6,20 @@ import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** Several values to one. Stations are no repeats: their mean adds no scatter of its own. */
 final class Reductions {
+  private static final Set<BuiltIn> ORDERS = Set.of(BuiltIn.MIN, BuiltIn.MAX, BuiltIn.RANGE);
+
   private Reductions() {}
 
   static Value of(BuiltIn function, Span span, List<Value> values) {
     if (values.isEmpty() && function != BuiltIn.COUNT && function != BuiltIn.SUM) {
       throw new LineFailure(span, "There are no values here.", "Take a reading first.");
+    }
+    if (!values.isEmpty() && values.get(0) instanceof Value.Words && ORDERS.contains(function)) {
+      return Dates.of(function, values);
     }
     return switch (function) {
       case MIN -> scalar(values, least(values, false));

@@ -88,7 +88,9 @@ public final class RowsInOrder {
     }
     List<Value> elements = series.get().elements();
     if (graph.kindOf(table.name() + "." + head).orElseThrow() instanceof Kind.Series kind
-        && (kind.element() instanceof Kind.Words || kind.element() instanceof Kind.Truth)) {
+        && (kind.element() instanceof Kind.Words
+            || kind.element() instanceof Kind.Date
+            || kind.element() instanceof Kind.Truth)) {
       return Typed.texts(head, elements.stream().map(RowsInOrder::text).toList());
     }
     Optional<Unit> unit = graph.unitOf(table.name() + "." + head);

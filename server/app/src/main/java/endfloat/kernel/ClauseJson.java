@@ -98,7 +98,7 @@ final class ClauseJson {
     }
     Kind element = kind instanceof Kind.Series series ? series.element() : kind;
     boolean series = kind instanceof Kind.Series;
-    if (element instanceof Kind.Words) {
+    if (element instanceof Kind.Words || element instanceof Kind.Date) {
       json.put("form", series ? "texts" : "text");
     } else if (element instanceof Kind.Truth) {
       json.put("form", "truth");

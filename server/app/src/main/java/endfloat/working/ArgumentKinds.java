@@ -211,7 +211,7 @@ final class ArgumentKinds {
   }
 
   private static Operand text(Expression.Call call, Parameter parameter, Operand operand) {
-    if (operand.element() instanceof Kind.Words) {
+    if (operand.element() instanceof Kind.Words || DateRules.isDate(operand)) {
       return operand;
     }
     throw new KindException(

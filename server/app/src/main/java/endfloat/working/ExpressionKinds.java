@@ -174,11 +174,16 @@ final class ExpressionKinds {
     boolean ordered =
         operator != Expression.Comparator.EQUAL && operator != Expression.Comparator.UNEQUAL;
     boolean number = kind instanceof Kind.Quantity || kind instanceof Kind.Temperature;
+    if (kind instanceof Kind.Date) {
+      return;
+    }
     if (!number && (ordered || !(kind instanceof Kind.Words))) {
       throw new KindException(
           right.span(),
           "This compares " + KindWords.a(kind) + " with " + KindWords.a(kind),
-          kind instanceof Kind.Words ? "Texts are only = or !=" : "Write and, or, not");
+          kind instanceof Kind.Words
+              ? "Texts are only = or !=; dates of a column have an order"
+              : "Write and, or, not");
     }
   }
 

@@ -16,6 +16,9 @@ public sealed interface Kind {
   /** Yes or no. */
   record Truth() implements Kind {}
 
+  /** A day of the calendar; its value is the text of {@link IsoDate}. */
+  record Date() implements Kind {}
+
   /** A text. */
   record Words() implements Kind {}
 

@@ -26,6 +26,9 @@ final class KindWords {
     if (kind instanceof Kind.Truth) {
       return "yes or no";
     }
+    if (kind instanceof Kind.Date) {
+      return "date";
+    }
     if (kind instanceof Kind.Words) {
       return "text";
     }

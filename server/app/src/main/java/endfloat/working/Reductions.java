@@ -93,10 +93,15 @@ final class Reductions {
           call.function() + " of one value: this is " + KindWords.a(first.kind()),
           "Give it a series, or several values");
     }
-    if (function != BuiltIn.COUNT && function != BuiltIn.FIRST && function != BuiltIn.LAST) {
+    boolean dates = series.element() instanceof Kind.Date;
+    if (!dates
+        && function != BuiltIn.COUNT
+        && function != BuiltIn.FIRST
+        && function != BuiltIn.LAST) {
       SumRules.numeric(first);
     }
-    Kind element = result(function, series.element(), first);
+    Kind element =
+        dates ? DateRules.reduced(function, first) : result(function, series.element(), first);
     List<String> over =
         Optional.ofNullable(given.byName().get("over"))
             .map(a -> axes(a.value(), series))

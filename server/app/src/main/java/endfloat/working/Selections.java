@@ -39,7 +39,9 @@ final class Selections {
 
   /** What tells the groups of a series apart. */
   static Operand beside(Operand of, Operand by) {
-    if (!(by.element() instanceof Kind.Words) && !(by.element() instanceof Kind.Truth)) {
+    if (!(by.element() instanceof Kind.Words)
+        && !(by.element() instanceof Kind.Date)
+        && !(by.element() instanceof Kind.Truth)) {
       throw new KindException(
           by.span(),
           "by takes texts, and this is " + KindWords.a(by.element()),

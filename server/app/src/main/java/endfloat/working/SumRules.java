@@ -36,6 +36,9 @@ final class SumRules {
 
   /** Kind of left + right or left - right, element by element. */
   static Kind sum(Operand left, Operand right, boolean plus) {
+    if (DateRules.isDate(left) || DateRules.isDate(right)) {
+      return SeriesRules.spread(DateRules.sum(left, right, plus), List.of(left, right));
+    }
     Act act = plus ? Act.ADD : Act.SUBTRACT;
     numeric(left);
     numeric(right);
@@ -100,6 +103,9 @@ final class SumRules {
     }
     if (a.equals(b) && !(a instanceof Kind.Fields)) {
       return a;
+    }
+    if (DateRules.areDates(left, right)) {
+      return new Kind.Date();
     }
     if ((Kinds.isTemperature(a) && right.isZero()) || (Kinds.isTemperature(b) && left.isZero())) {
       throw new KindException(
@@ -179,6 +185,9 @@ final class SumRules {
       if (operand.element() instanceof Kind.Fields fields) {
         return instead(operand, fields);
       }
+    }
+    if (DateRules.isDate(left) || DateRules.isDate(right)) {
+      return "Beside a date stands a date: a column of dates, or \"2026-03-02\" in quotes";
     }
     if (Operand.literalUnit(right.written()).filter(u -> u.symbol().equals("%")).isPresent()) {
       return "For a share of the value write * (1 + " + right.said() + ")";

@@ -278,7 +278,7 @@ final class FigureViews {
     if (kind instanceof Kind.Series) {
       return "series";
     }
-    if (kind instanceof Kind.Words) {
+    if (kind instanceof Kind.Words || kind instanceof Kind.Date) {
       return "text";
     }
     return kind instanceof Kind.Truth ? "truth" : "record";
