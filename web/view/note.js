@@ -7,12 +7,14 @@ export class NoteBody {
   #html = null;
   #prose = el("div", { class: "prose" });
   #links = new Map();
+  #gaps;
 
   /** @param {import("./clause.js").Clause} clause */
   constructor(clause) {
     this.clause = clause;
     const box = clause.cell.kind === "caution" ? el("div", { class: "caution" }, el("p", { class: "ch" }, "Caution"), this.#prose) : this.#prose;
-    this.elements = [box];
+    this.#gaps = el("p", { class: "board-problems note-gaps", hidden: true });
+    this.elements = [box, this.#gaps];
   }
 
   update() {
@@ -25,6 +27,9 @@ export class NoteBody {
       this.#collect();
       this.clause.page.reindex(this.clause);
     }
+    const gaps = this.clause.cell.problems ?? [];
+    this.#gaps.replaceChildren(...gaps.flatMap((one) => [el("strong", {}, one.message), ` ${one.wayOut ?? ""} `]));
+    this.#gaps.hidden = gaps.length === 0;
     this.editing?.update();
   }
 

@@ -1,13 +1,16 @@
 package endfloat.sheet;
 
 import endfloat.working.typeset.XmlText;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Block;
 import org.commonmark.node.BlockQuote;
+import org.commonmark.node.CustomNode;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
@@ -44,6 +47,33 @@ public final class NoteMarkup {
 
     /** Number of a clause, such as {@code 3.2}; empty where there is none. */
     Optional<String> clauseNumber(String id);
+  }
+
+  /**
+   * A reference in a note: to a figure, with its field where it has one, or to a clause by its id.
+   */
+  public record Reference(String name, boolean isClause) {}
+
+  /** All references of a note, in its order. */
+  public static List<Reference> references(String text) {
+    List<Reference> found = new ArrayList<>();
+    try {
+      PARSER
+          .parse(text)
+          .accept(
+              new AbstractVisitor() {
+                @Override
+                public void visit(CustomNode node) {
+                  if (node instanceof NoteReference one) {
+                    found.add(new Reference(one.name(), one.isClause()));
+                  }
+                }
+              });
+    } catch (StackOverflowError e) {
+      // shown as it was typed: it refers to nothing
+      found.clear();
+    }
+    return List.copyOf(found);
   }
 
   /** The markup of a note; safe to put into a page as it is. */
@@ -138,7 +168,7 @@ public final class NoteMarkup {
     }
 
     private static List<Node> childrenOf(Node parent) {
-      List<Node> children = new java.util.ArrayList<>();
+      List<Node> children = new ArrayList<>();
       for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
         children.add(child);
       }

@@ -16,7 +16,7 @@ import org.commonmark.parser.beta.Scanner;
 final class NoteReference extends CustomNode {
   private static final Pattern FIGURE =
       Pattern.compile("[\\p{L}_][\\p{L}\\p{N}_]*(\\.[\\p{L}_][\\p{L}\\p{N}_]*)*");
-  private static final Pattern CLAUSE = Pattern.compile("#([A-Za-z0-9_-]+)");
+  private static final Pattern CLAUSE = Pattern.compile("#([A-Za-z0-9_.-]+)");
 
   private final String name;
   private final boolean isClause;

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Known names that a misspelt one may have meant. */
-final class Nearest {
+public final class Nearest {
   private static final int MOST = 3;
 
   private Nearest() {}
@@ -32,7 +32,7 @@ final class Nearest {
   }
 
   /** {@code Nearest: a, b}, or what else to do. */
-  static String wayOut(String written, Collection<String> known, String otherwise) {
+  public static String wayOut(String written, Collection<String> known, String otherwise) {
     List<String> nearest = of(written, known);
     return nearest.isEmpty() ? otherwise : "Nearest: " + String.join(", ", nearest);
   }

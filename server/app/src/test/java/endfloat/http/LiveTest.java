@@ -47,6 +47,28 @@ class LiveTest {
     }
   }
 
+  /** A finding that names a value that is not there would be issued with a hole in it. */
+  @Test
+  void aNoteThatRefersToNothingIsInErrorUntilItsValueIsDefined() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      page.put("e1", "c2", "/text", "Opens to {hot_loosst}, see {#2.1} and {wear}.", 0);
+      JsonNode note = page.await("changed").at("/cells/0");
+      assertEquals("error", note.path("state").asText());
+      assertEquals(
+          "{hot_loosst} names no value of this record.", note.at("/problems/0/message").asText());
+      assertTrue(
+          note.at("/problems/0/wayOut").asText().startsWith("Nearest: hot_loosest"),
+          note.toString());
+      assertEquals(
+          "For the number of clause 2.1 write {#c6}.", note.at("/problems/1/wayOut").asText());
+      page.put("e2", "c2", "/text", "Wears by {wear}.", Long.MAX_VALUE);
+      assertEquals(1, page.await("changed").at("/cells/0/problems").size());
+      page.put("e3", "c14", "/text", "wear [mm] = 0.1 mm", Long.MAX_VALUE);
+      assertEquals("fresh", page.await("changed").at("/heads/c2/state").asText());
+    }
+  }
+
   @Test
   void anEditSentTwiceIsMadeOnce() {
     try (LivePage page = LivePage.open(server, RECORD)) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -29,6 +30,16 @@ class NoteMarkupTest {
         "<p><a class=\"live missing\" data-figure=\"slack\" href=\"#figure-slack\">slack</a> <a"
             + " class=\"clause missing\" data-clause=\"c9\" href=\"#clause-c9\">c9</a></p>\n",
         html("{slack} {#c9}"));
+  }
+
+  @Test
+  void tellsWhatANoteRefersTo() {
+    assertEquals(
+        List.of(
+            new NoteMarkup.Reference("lash", false),
+            new NoteMarkup.Reference("pair.zone", false),
+            new NoteMarkup.Reference("3.2", true)),
+        NoteMarkup.references("Lash *{lash}*.\n\n- {pair.zone}, {a b}, see {#3.2}"));
   }
 
   @Test

@@ -47,6 +47,7 @@ record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems, Set<
       }
       case "table" -> new ClauseBoard(Optional.of(TableHead.of(cell, graph)), List.of());
       case "java" -> new ClauseBoard(JavaBoard.of(cell, graph), List.of());
+      case "note", "caution" -> new NoteGaps(record, graph).of(cell);
       case "findings" -> new ClauseBoard(Optional.empty(), gaps(cell));
       default -> new ClauseBoard(Optional.empty(), List.of());
     };
