@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Diameters of bores or journals, each read in a plane and a direction. */
@@ -40,18 +41,18 @@ final class Diameters {
     return at;
   }
 
-  /** Ovality: the largest difference of two diameters in one plane. */
-  Difference ovality() {
-    return largest(direction, "ovality needs two directions in one plane");
+  /** Ovality: the largest difference of two diameters in one plane; empty for one direction. */
+  Optional<Difference> ovality() {
+    return largest(direction);
   }
 
-  /** Taper: the largest difference of two diameters along one direction. */
-  Difference taper() {
-    return largest(plane, "taper needs two planes along one direction");
+  /** Taper: the largest difference of two diameters along one direction; empty for one plane. */
+  Optional<Difference> taper() {
+    return largest(plane);
   }
 
   /** Over all readings that differ on one axis only. */
-  private Difference largest(int free, String lacking) {
+  private Optional<Difference> largest(int free) {
     Map<List<String>, List<Double>> groups = new LinkedHashMap<>();
     for (int i = 0; i < readings.size(); i++) {
       List<String> rest = new ArrayList<>(readings.labels().get(i));
@@ -70,10 +71,7 @@ final class Diameters {
         largest = new Difference(high - low, place(group.getKey()));
       }
     }
-    if (largest == null) {
-      throw new RefusedException(lacking);
-    }
-    return largest;
+    return Optional.ofNullable(largest);
   }
 
   double at(int reading) {

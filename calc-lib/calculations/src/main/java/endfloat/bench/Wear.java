@@ -6,6 +6,7 @@ import endfloat.definition.In;
 import endfloat.definition.Range;
 import endfloat.units.Indexed;
 import endfloat.units.Uncertain;
+import java.util.Optional;
 
 /** What diameters read in planes and directions say of a worn bore or journal. */
 public final class Wear {
@@ -21,9 +22,9 @@ public final class Wear {
   /**
    * Wear of bores or journals.
    *
-   * @param ovality largest difference of two diameters in one plane
+   * @param ovality largest difference of two diameters in one plane; none from one direction
    * @param ovalityAt where that is
-   * @param taper largest difference of two diameters along one direction
+   * @param taper largest difference of two diameters along one direction; none from one plane
    * @param taperAt where that is
    * @param greatest diameter read
    * @param greatestAt where that is
@@ -32,9 +33,9 @@ public final class Wear {
    * @param wear diametral, of the worst place against the new size
    */
   public record Worn(
-      @In("mm") double ovality,
+      @In("mm") Uncertain ovality,
       String ovalityAt,
-      @In("mm") double taper,
+      @In("mm") Uncertain taper,
       String taperAt,
       @In("mm") double greatest,
       String greatestAt,
@@ -90,14 +91,20 @@ public final class Wear {
     return worn(read, newSize - read.at(read.least()));
   }
 
+  private static Uncertain size(Optional<Diameters.Difference> difference, String lacking) {
+    return difference
+        .map(one -> new Uncertain(one.size(), 0))
+        .orElseGet(() -> Uncertain.absent(lacking));
+  }
+
   private static Worn worn(Diameters read, double wear) {
-    Diameters.Difference ovality = read.ovality();
-    Diameters.Difference taper = read.taper();
+    Optional<Diameters.Difference> ovality = read.ovality();
+    Optional<Diameters.Difference> taper = read.taper();
     return new Worn(
-        ovality.size(),
-        ovality.where(),
-        taper.size(),
-        taper.where(),
+        size(ovality, "ovality needs two directions in one plane"),
+        ovality.map(Diameters.Difference::where).orElse(null),
+        size(taper, "taper needs two planes along one direction"),
+        taper.map(Diameters.Difference::where).orElse(null),
         read.at(read.greatest()),
         read.place(read.greatest()),
         read.at(read.least()),

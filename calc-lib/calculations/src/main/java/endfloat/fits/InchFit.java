@@ -106,7 +106,11 @@ public final class InchFit {
           "ANSI B4.1-1967 (R1999, R2004, 2009), from page copies of Machinery's Handbook, 27th ed.,"
               + " Table 11, and 31st ed., Tables 8a, 8b and 10 to 12; limits and clearances"
               + " compared row by row",
-      cautions = "The limits hold at 68 degF (20 degC).",
+      cautions = {
+        "The limits hold at 68 degF (20 degC).",
+        "The size is the nominal one of the drawing, not what was measured: the limits would follow"
+            + " the part."
+      },
       terms = {"limits and fits", "RC", "LC", "LT", "LN", "FN", "running fit", "force fit"},
       partials = "inchFitPartials")
   public static Limits inchFit(@In("in") @Range("> 0 in") double size, String fitClass) {

@@ -1,5 +1,7 @@
 package endfloat.gears;
 
+import endfloat.numerics.Nought;
+
 /**
  * Forces of a bevel mesh from the direction of the flank normal, {@code cos α (cos β t − sin β e) +
  * sin α n}: t the tangent, e along the pitch cone outwards, n its normal.
@@ -15,19 +17,24 @@ record BevelForces(double tangential, double pressureAngle, double spiralAngle) 
   }
 
   double axialDriver(double cone) {
-    return separating() * StrictMath.sin(cone) + endways() * StrictMath.cos(cone);
+    return snapped(separating() * StrictMath.sin(cone) + endways() * StrictMath.cos(cone));
   }
 
   double radialDriver(double cone) {
-    return separating() * StrictMath.cos(cone) - endways() * StrictMath.sin(cone);
+    return snapped(separating() * StrictMath.cos(cone) - endways() * StrictMath.sin(cone));
   }
 
   double axialDriven(double cone) {
-    return separating() * StrictMath.sin(cone) - endways() * StrictMath.cos(cone);
+    return snapped(separating() * StrictMath.sin(cone) - endways() * StrictMath.cos(cone));
   }
 
   double radialDriven(double cone) {
-    return separating() * StrictMath.cos(cone) + endways() * StrictMath.sin(cone);
+    return snapped(separating() * StrictMath.cos(cone) + endways() * StrictMath.sin(cone));
+  }
+
+  /** A crown gear is pushed along its shaft only. */
+  private double snapped(double force) {
+    return Nought.snapped(force, tangential);
   }
 
   /** Normal to the pitch cone. */

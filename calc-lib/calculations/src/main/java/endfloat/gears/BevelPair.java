@@ -119,6 +119,8 @@ public final class BevelPair {
       cautions = {
         SpurPair.LOSS,
         SpurPair.NOMINAL,
+        "Without face_width the forces are those at the heel, up to a sixth lower than at the middle of"
+            + " the face.",
         "A face wider than a third of the cone distance bears unevenly: take it as one third."
       },
       terms = {"bevel", "spiral bevel", "mitre", "miter", "crown gear", "thrust", "tooth forces"})

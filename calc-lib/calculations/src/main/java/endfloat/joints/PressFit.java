@@ -71,7 +71,7 @@ public final class PressFit {
    * {@code π d L p μ}, torque {@code F d/2}. Hot, the free interference is {@code δ + d (α_s ΔT_s −
    * α_h ΔT_h)} with the moduli of the cold parts.
    *
-   * @param diameter d, nominal diameter of the joint
+   * @param diameter d, nominal diameter of the joint, taken as the hub's bore before fitting
    * @param interference shaft less bore, diametral, as measured at 20 degC
    * @param hubOutside D, outside diameter of the hub or housing
    * @param length L, length of the joint; needed for force and torque

@@ -1,6 +1,7 @@
 package endfloat.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -31,9 +32,9 @@ class WearTest {
             Double.NaN,
             "plane",
             "direction");
-    assertEquals(0.0002, worn.ovality(), 1e-12);
+    assertEquals(0.0002, worn.ovality().value(), 1e-12);
     assertEquals("plane top", worn.ovalityAt());
-    assertEquals(0.0003, worn.taper(), 1e-12);
+    assertEquals(0.0003, worn.taper().value(), 1e-12);
     assertTrue(worn.wear().isAbsent());
     assertEquals(
         "no wear without the new size: give new_size from the schedule", worn.wear().whyAbsent());
@@ -62,15 +63,28 @@ class WearTest {
         "the diameters have no axis \"plane\": read them with stations, one for each plane and"
             + " direction",
         plain.getMessage());
-    var one =
-        assertThrows(
-            RefusedException.class,
-            () ->
-                Wear.boreWear(
-                    read(List.of(List.of("a", "x"), List.of("b", "x")), 0.08, 0.081),
-                    Double.NaN,
-                    "plane",
-                    "direction"));
-    assertEquals("ovality needs two directions in one plane", one.getMessage());
+  }
+
+  /** A short bush has one plane: its ovality is not refused for want of a taper. */
+  @Test
+  void oneDirectionHasNoOvalityAndOnePlaneNoTaperButTheRestStands() {
+    var direction =
+        Wear.boreWear(
+            read(List.of(List.of("a", "x"), List.of("b", "x")), 0.08, 0.081),
+            Double.NaN,
+            "plane",
+            "direction");
+    assertEquals("ovality needs two directions in one plane", direction.ovality().whyAbsent());
+    assertNull(direction.ovalityAt());
+    assertEquals(0.001, direction.taper().value(), 1e-12);
+    var plane =
+        Wear.journalWear(
+            read(List.of(List.of("a", "x"), List.of("a", "y")), 0.0499, 0.0498),
+            0.05,
+            "plane",
+            "direction");
+    assertEquals("taper needs two planes along one direction", plane.taper().whyAbsent());
+    assertEquals(1e-4, plane.ovality().value(), 1e-12);
+    assertEquals(2e-4, plane.wear().value(), 1e-12);
   }
 }

@@ -121,7 +121,7 @@ final class FitDrawings {
   private static void hot(Sketch s) {
     hub(s).body(20, 78, 300, 78, 300, 130, 20, 130);
     s.dimension(170, 138, 170, 70, "bore").dimension(50, 130, 50, 78, "shaft");
-    s.named(232, 50, Anchor.START, "t_bore").named(232, 160, Anchor.START, "t_shaft");
+    s.named(232, 50, Anchor.START, "t_bore").named(292, 98, Anchor.END, "t_shaft");
   }
 
   private static void growth(Sketch s) {

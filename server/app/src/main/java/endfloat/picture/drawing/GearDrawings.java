@@ -70,8 +70,8 @@ final class GearDrawings {
         "recommended_backlash_coarse");
     to.put(
         "A bevel wheel in its housing: housing links lead from the apex to the face that locates"
-            + " the shaft, shaft links from there back to the wheel. What the housing grows more"
-            + " than the shaft moves the wheel away from the apex.",
+            + " the shaft, shaft links from there back to the apex of the wheel's pitch cone. What the"
+            + " housing grows more than the shaft moves the wheel away from the apex.",
         GearDrawings::hot,
         "backlash_hot");
     to.put(
@@ -95,8 +95,8 @@ final class GearDrawings {
         GearDrawings::bending,
         "tooth_bending_stress");
     to.put(
-        "Two teeth in contact at the pitch point, as two cylinders pressed together under the"
-            + " tangential force, face_width long.",
+        "Two teeth in contact at the pitch point, as two cylinders, face_width long, pressed together"
+            + " along their common normal; the tangential force stands at the pressure angle to it.",
         GearDrawings::contact,
         "tooth_contact_stress",
         "tooth_stress_agma");
@@ -234,13 +234,13 @@ final class GearDrawings {
   private static void hot(Sketch s) {
     s.hatch(20, 20, 250, 34).outline(20, 34, 250, 34).hatch(236, 34, 250, 120);
     s.outline(236, 34, 236, 120);
-    s.outline(60, 92, 224, 92)
-        .outline(60, 112, 224, 112)
+    s.outline(104, 92, 224, 92)
+        .outline(104, 112, 224, 112)
         .body(224, 80, 236, 80, 236, 124, 224, 124);
-    s.body(60, 60, 96, 74, 96, 130, 60, 144).centre(10, 102, 280, 102);
-    s.dot(30, 102).words(30, 122, Anchor.MIDDLE, "apex");
+    s.body(62, 82, 94, 62, 104, 78, 104, 126, 94, 142, 62, 122).centre(10, 102, 280, 102);
+    s.centre(30, 102, 108, 53).dot(30, 102).words(26, 94, Anchor.END, "apex");
     s.dimensionOf(30, 52, 236, 52, "housing links");
-    s.dimensionOf(78, 160, 236, 160, "shaft links").thin(236, 124, 236, 166).thin(78, 130, 78, 166);
+    s.dimensionOf(30, 160, 236, 160, "shaft links").thin(236, 124, 236, 166).thin(30, 102, 30, 166);
     s.leader(236, 70, 258, 70, "thrust face");
     s.arrow(60, 186, 96, 186).words(104, 190, Anchor.START, "+ away from the apex: opens");
   }
@@ -265,7 +265,7 @@ final class GearDrawings {
     s.body(118, 20, 178, 10, 206, 180, 146, 190);
     s.centre(146, 6, 178, 196);
     for (double x = 60; x < 280; x += 26) {
-      if (x < 110 || x > 210) {
+      if (x < 110 || (x > 210 && x < 258)) {
         s.thin(x, 128, x + 22, 72);
       }
     }
@@ -286,7 +286,7 @@ final class GearDrawings {
     s.arc(160, 10, 84, 20, 160).arc(160, 220, 126, -150, -30);
     s.centre(160, 6, 160, 196).centre(60, 94, 260, 94);
     s.arrow(160, 40, 160, 84).words(168, 62, Anchor.START, "normal force");
-    s.acts(60, 112, 130, 112, "tangential");
+    s.arrow(136, 46, 150, 84).named(130, 50, Anchor.END, "tangential");
     s.named(246, 60, Anchor.START, "face_width").words(246, 76, Anchor.START, "into the page");
     s.words(70, 30, Anchor.END, "gear 1").words(60, 170, Anchor.END, "gear 2");
   }
