@@ -101,7 +101,7 @@ final class ReadingsPart {
     List<String> under = new ArrayList<>();
     add(under, reading.part().isBlank() ? "" : sheet.part(reading.part()));
     add(under, instrument(reading.instrument()));
-    add(under, reading.temperature().isBlank() ? "" : "part at " + reading.temperature());
+    add(under, reading.temperature().isBlank() ? "" : "part at " + byHand(reading.temperature()));
     add(under, reading.material().isBlank() ? "" : reading.material() + ", corrected to 20 °C");
     add(under, stage);
     out.some("span", "under", String.join("; ", under));
@@ -162,7 +162,7 @@ final class ReadingsPart {
     out.start("div", "class", "grid", "id", "figure-" + reading.name());
     out.start("p", "class", "grid-head");
     out.start("span", "class", "nm").name(reading.name()).end();
-    out.text(" [" + reading.unit() + "] ");
+    out.text(" [" + byHand(reading.unit()) + "] ");
     about(reading, stages.size() > 1 ? "" : String.join("", stages));
     out.end();
     List<String> heads = new ArrayList<>(down);
@@ -240,6 +240,11 @@ final class ReadingsPart {
     out.end().end();
   }
 
+  /** Degrees as one writes them by hand, not as the language spells them. */
+  private static String byHand(String typed) {
+    return typed.replaceAll("\\bdeg([CF])\\b", "°$1");
+  }
+
   /** What was struck through, and why. */
   private void struck(Reading reading) {
     for (Reading.Entry entry : reading.entries()) {
@@ -249,14 +254,15 @@ final class ReadingsPart {
       Reading.Struck struck = entry.struck().get();
       List<String> by = new ArrayList<>();
       add(by, struck.by());
-      add(by, struck.time());
+      // the day; to the second it stands in the record
+      add(by, struck.time().split("T", 2)[0]);
       List<String> labels = new ArrayList<>();
       entry.at().forEach((axis, label) -> labels.add(axis + " " + label));
       out.start("p", "class", "struck");
       out.text("Struck: " + reading.name() + (labels.isEmpty() ? "" : ", "));
       out.text(String.join(", ", labels) + ": ");
       out.start("del").text(String.join(", ", entry.taken())).end();
-      out.text(" " + reading.unit() + ". " + struck.reason());
+      out.text(" " + byHand(reading.unit()) + ". " + struck.reason());
       out.text(by.isEmpty() ? "" : " (" + String.join(", ", by) + ")").end();
     }
   }

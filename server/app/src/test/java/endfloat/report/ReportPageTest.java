@@ -254,12 +254,20 @@ class ReportPageTest {
     entries.addObject().put("stage", "as left").putArray("taken").add("0.104");
     ObjectNode struck = entries.addObject().put("stage", "as found");
     struck.putArray("taken").add("0.987");
-    struck.putObject("struck").put("reason", "stylus slipped & <rang>").put("by", "Fitter");
+    struck
+        .putObject("struck")
+        .put("reason", "stylus slipped & <rang>")
+        .put("by", "Fitter")
+        .put("time", "2026-05-12T09:41:07Z");
+    reading.put("temperature", "21 degC");
     String html = html(InvestigationRecord.of(tree));
     assertTrue(html.contains("Taken, as found"));
     assertTrue(html.contains("Taken, as left"));
     assertTrue(html.contains("= 0.104 mm"), "the value at the other stage");
-    assertTrue(html.contains("<del>0.987</del> mm. stylus slipped &amp; &lt;rang&gt; (Fitter)"));
+    assertTrue(
+        html.contains(
+            "<del>0.987</del> mm. stylus slipped &amp; &lt;rang&gt; (Fitter, 2026-05-12)"));
+    assertTrue(html.contains("part at 21 °C"), "degrees as written by hand");
   }
 
   @Test
