@@ -1,3 +1,5 @@
+import { calibration } from "./readings.js";
+
 /**
  * A table clause in words: what is in force, what is missing, where the rows come from.
  * @typedef {{head: string, kind?: string, unit?: string, formula?: string, key?: boolean, note?: string, u?: string}} TableColumn as the record has it
@@ -32,6 +34,27 @@ export function sorted(sort, head) {
 export function sortedBy(sort, head, way) {
   const rest = sort.filter((one) => one !== head && one !== `${head} down`);
   return way === "" ? rest : [way === "rising" ? head : `${head} down`, ...rest].slice(0, 10);
+}
+
+/** The columns with one of them naming the rows; none for "". @param {readonly TableColumn[]} columns @param {string} head @returns {TableColumn[]} */
+export function keyedBy(columns, head) {
+  return columns.map(({ key, ...rest }) => (rest.head === head && head !== "" ? { ...rest, key: true } : rest));
+}
+
+/**
+ * With what the numbers of columns were taken; one that was overdue on the day is told as such.
+ * @param {any} source
+ * @param {readonly any[]} instruments of the register
+ * @param {string} day of the record
+ * @returns {{text: string, overdue: boolean}[]}
+ */
+export function takenWith(source, instruments, day) {
+  const columns = (source.columns ?? []).filter((column) => column.instrument && !column.formula?.trim());
+  return [...new Set(columns.map((column) => column.instrument))].map((id) => {
+    const { text, overdue } = calibration(instruments.find((one) => one.id === id), day);
+    const heads = columns.filter((column) => column.instrument === id).map((column) => column.head);
+    return { text: [`${heads.join(", ")} taken with ${id}`, text].filter(Boolean).join(", "), overdue };
+  });
 }
 
 /** How many rows and columns there are, what is missing, and whence they come. @param {any} source @param {any} table */

@@ -5,7 +5,7 @@ import { blockOf, pasted, storedIndex, textOf } from "../state/block.js";
 import { entered, led } from "../state/cursor.js";
 import { PAGE, Rows } from "../state/rows.js";
 import { inView, topFor } from "../state/scroll.js";
-import { both, captionOf, columnsOf, conditionOf, inForce, sortedBy } from "../state/table.js";
+import { both, captionOf, columnsOf, conditionOf, inForce, keyedBy, sortedBy, takenWith } from "../state/table.js";
 
 const columns = [{ head: "hours" }, { head: "lash" }, { head: "rate", formula: "wear.lash / wear.hours" }, { head: "batch" }];
 
@@ -194,4 +194,18 @@ test("a condition is written in the working language, a bare number in the unit 
 test("a new table has a name of its own, so that its columns can be named at once", () => {
   assert.equal(tableName([]), "table");
   assert.equal(tableName([{ kind: "table", source: { name: "table" } }, { kind: "note" }]), "table_2");
+});
+
+test("one column names the rows, and none when it is taken back", () => {
+  const columns = [{ head: "craft", key: true }, { head: "serial" }];
+  assert.deepEqual(keyedBy(columns, "serial"), [{ head: "craft" }, { head: "serial", key: true }]);
+  assert.deepEqual(keyedBy(columns, ""), [{ head: "craft" }, { head: "serial" }]);
+});
+
+test("an instrument that was overdue is told of the columns that were taken with it", () => {
+  const source = { columns: [{ head: "lash", instrument: "DG-07" }, { head: "fitted", instrument: "DG-07" }, { head: "rate", instrument: "DG-07", formula: "wear.lash / 2" }, { head: "hours" }] };
+  const instruments = [{ id: "DG-07", due: "2026-03-02" }];
+  assert.deepEqual(takenWith(source, instruments, "2026-05-12"), [{ text: "lash, fitted taken with DG-07, calibration was due 2026-03-02", overdue: true }]);
+  assert.equal(takenWith(source, instruments, "2026-01-12")[0].overdue, false);
+  assert.deepEqual(takenWith({ columns: [{ head: "hours" }] }, instruments, ""), []);
 });

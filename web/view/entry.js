@@ -11,6 +11,8 @@ import { Field } from "./field.js";
  * @property {string} [look] width: "" a quarter, "half", "whole"
  * @property {[string, string][]} [choices] value and word
  * @property {string} [otherwise] the value where nothing was chosen
+ * @property {(source: any) => string} [shows] what is chosen, where it is not what stands at the place
+ * @property {(value: string) => void} [keeps] keeps what is chosen, where it is not put at the place
  * @property {() => string} [gives] of an expression: name of the figure that it gives
  *
  * @typedef {object} Group
@@ -74,7 +76,7 @@ export class Entry {
     this.#fields.forEach((field, index) => field.ask(asked[index]));
     const problems = this.clause.cell.problems ?? [];
     for (const field of this.#fields) {
-      field.show(at(this.clause.cell.source, field.at));
+      field.show(this.#kept(field));
       this.#says(field, problems.filter((one) => one.at === field.at));
     }
   }
@@ -89,7 +91,7 @@ export class Entry {
     this.#sets.replaceChildren(...groups.map((group) => this.#set(group)));
     const field = open && this.#fields.find((one) => one.at === open.at);
     if (field) {
-      const kept = at(this.clause.cell.source, field.at);
+      const kept = this.#kept(field);
       field.show(kept);
       if (open.text !== null && open.kept === String(kept ?? "")) field.resume(open.text);
       field.input.focus({ preventScroll: true });
@@ -98,6 +100,11 @@ export class Entry {
     const elsewhere = document.activeElement !== document.body && !this.element.contains(document.activeElement);
     if (more && this.wants && !elsewhere) this.focusLast();
     this.wants = false;
+  }
+
+  /** What the record has for a field. */
+  #kept({ at: place, shows }) {
+    return shows ? shows(this.clause.cell.source) : at(this.clause.cell.source, place);
   }
 
   /** The field in use, with what is typed in it. */
@@ -164,8 +171,8 @@ export class Entry {
   }
 
   /** @param {Asked} asked */
-  #choice({ at: place, choices, otherwise = "" }) {
-    const input = el("select", { class: "field", "data-key": place, onchange: () => this.#put(place, input.value) });
+  #choice({ at: place, choices, otherwise = "", shows, keeps = (value) => this.#put(place, value) }) {
+    const input = el("select", { class: "field", "data-key": place, onchange: () => keeps(input.value) });
     let offered = choices;
     let drawn = "";
     const show = (value) => {
@@ -179,7 +186,7 @@ export class Entry {
     const asks = (asked) => {
       offered = asked.choices;
     };
-    return { input, show, asks, now: () => ({ text: null }) };
+    return { input, show, shows, asks, now: () => ({ text: null }) };
   }
 
   /** @param {string} place @param {string} text */

@@ -1,3 +1,4 @@
+import { keyedBy } from "../state/table.js";
 import { append, listWords } from "./entry.js";
 
 /** @type {[string, string][]} */
@@ -14,7 +15,7 @@ export function tableGroups(clause) {
   const columns = source.columns ?? [];
   const limits = source.limits ?? [];
   return [
-    { legend: "Table", fields: [{ at: "/name", caption: "Name in the language, as in wear", look: "long" }] },
+    { legend: "Table", fields: [{ at: "/name", caption: "Name in the language, as in wear", look: "long" }, ...keyField(clause, columns)] },
     ...columns.map((column, index) => {
       const at = `/columns/${index}`;
       return {
@@ -22,7 +23,7 @@ export function tableGroups(clause) {
         fields: [
           { at: `${at}/head`, caption: "Head" },
           { at: `${at}/kind`, caption: "Kind", choices: KINDS, otherwise: "number" },
-          ...((column.kind || "number") === "number" ? [{ at: `${at}/unit`, caption: "Unit" }, { at: `${at}/u`, caption: "u of one value" }] : []),
+          ...((column.kind || "number") === "number" ? [{ at: `${at}/unit`, caption: "Unit" }, { at: `${at}/u`, caption: "u of one value" }, ...instrumentField(clause, column, at)] : []),
           { at: `${at}/formula`, caption: "Worked out from, such as wear.lash / wear.hours", look: "long" },
           { at: `${at}/note`, caption: "What it is", look: "long" },
         ],
@@ -31,6 +32,28 @@ export function tableGroups(clause) {
     }),
     ...limits.map((_, index) => ({ legend: `Limit ${index + 1}`, fields: [{ at: `/limits/${index}`, caption: 'A line such as  limit wear.lash: at most 15 thou "works drawing, sheet 3"', look: "whole" }], words: listWords(clause, "/limits", index, "limit") })),
   ];
+}
+
+/** By what the rows are told: one column, or none. @param {import("./clause.js").Clause} clause @param {readonly any[]} columns */
+function keyField({ id, page }, columns) {
+  const typed = columns.filter((column) => column.head && !column.formula?.trim());
+  if (typed.length === 0) return [];
+  return [
+    {
+      at: "/columns/key",
+      caption: "Rows are named by",
+      choices: [["", "their numbers"], ...typed.map(({ head }) => [head, head])],
+      shows: (source) => (source.columns ?? []).find((column) => column.key)?.head ?? "",
+      keeps: (head) => page.desk.put(id, "/columns", keyedBy(page.desk.cell(id).source.columns ?? [], head)),
+    },
+  ];
+}
+
+/** With what the numbers of a column were taken, where the record has instruments. @param {import("./clause.js").Clause} clause @param {any} column @param {string} at */
+function instrumentField({ page }, column, at) {
+  const registered = page.desk.sheet.record.instruments ?? [];
+  if (column.formula?.trim() || (registered.length === 0 && !column.instrument)) return [];
+  return [{ at: `${at}/instrument`, caption: "Taken with", choices: [["", "not said"], ...registered.map((one) => [one.id, [one.id, one.name].filter(Boolean).join(", ")])] }];
 }
 
 /** @param {import("./clause.js").Clause} clause @returns {[string, () => void][]} */

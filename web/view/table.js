@@ -1,7 +1,7 @@
 import { blockOf, pasted, storedIndex, textOf } from "../state/block.js";
 import { placed } from "../state/places.js";
 import { Rows } from "../state/rows.js";
-import { captionOf, columnsOf, inForce } from "../state/table.js";
+import { captionOf, columnsOf, inForce, takenWith } from "../state/table.js";
 import { el, write } from "./dom.js";
 import { Entry } from "./entry.js";
 import { PRINTED, Register } from "./register.js";
@@ -130,7 +130,7 @@ export class TableBody {
       this.#kept = new Set([...this.#typed.keys()].filter((key) => !this.#isUnderWay(key)));
       this.#renew();
     } else this.#moving = false;
-    write(this.#caption, captionOf(source, this.table));
+    this.#drawCaption();
     write(this.register.said, `${cell.title || "Table"}, clause ${cell.number}. ${captionOf(source, this.table)}`);
     const some = this.#columns.length > 0;
     this.register.element.parentElement.hidden = !some;
@@ -169,6 +169,16 @@ export class TableBody {
     this.#sayForce();
   }
 
+  #drawCaption() {
+    const { record } = this.clause.page.desk.sheet;
+    const taken = takenWith(this.source, record.instruments ?? [], record.title_block?.date ?? "");
+    const said = captionOf(this.source, this.table);
+    const shape = JSON.stringify([said, taken]);
+    if (shape === this.#captioned) return;
+    this.#captioned = shape;
+    this.#caption.replaceChildren(said, ...taken.map(({ text, overdue }) => el("span", { class: overdue ? "overdue" : "" }, ` ${text}.`)));
+  }
+
   #sayForce() {
     const { problem } = this.rows;
     const force = inForce(this.source.view, this.rows.passing, this.table.rows ?? 0);
@@ -181,6 +191,7 @@ export class TableBody {
   }
 
   #forced;
+  #captioned = "";
 
   // what is entered
 

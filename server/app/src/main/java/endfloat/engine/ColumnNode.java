@@ -27,11 +27,13 @@ final class ColumnNode extends Node {
 
   private final TablePart.Typed part;
   private final List<EntryProblem> problems = new ArrayList<>();
+  private final ReadingInstruments registered;
   private List<Value> elements = List.of();
 
   ColumnNode(String clause, TablePart.Typed part) {
     super(clause, part.at());
     this.part = part;
+    this.registered = ReadingInstruments.of(part.column());
   }
 
   @Override
@@ -89,12 +91,30 @@ final class ColumnNode extends Node {
       }
       throw new LineFailure(wrong.problem());
     }
+    List<LineProblem> hints = new ArrayList<>();
+    if (unit != null && !instruments().isEmpty()) {
+      registered.clear();
+      registered.find(part.column().instrument().strip(), unit, graph, this::problem, hints);
+    }
     Kind element = read(unit);
     if (!problems.isEmpty()) {
       throw new LineFailure(problems.get(0).problem());
     }
     Kind kind = new Kind.Series(element, List.of(part.rows().axis()), List.of());
-    found(kind, unit, missing());
+    hints.addAll(missing());
+    found(kind, unit, hints);
+  }
+
+  /** Ids of the instruments with which its numbers were taken: one, or none. */
+  Set<String> instruments() {
+    String id = part.column().instrument().strip();
+    return id.isEmpty() || !part.column().isNumber() ? Set.of() : Set.of(id);
+  }
+
+  private void problem(String at, String message, String wayOut) {
+    problems.add(
+        new EntryProblem(
+            clause(), "/columns/" + part.at() + at, LineProblem.error(WHOLE, message, wayOut)));
   }
 
   private List<LineProblem> missing() {
@@ -194,7 +214,14 @@ final class ColumnNode extends Node {
       si[row] = text.isEmpty() ? Double.NaN : number(row, text, unit);
     }
     double u = uncertainty(unit);
-    return u > 0 ? ColumnValues.uncertain(name(), part, si, u) : ColumnValues.exact(si);
+    if (u > 0) {
+      return ColumnValues.uncertain(name(), part, si, u);
+    }
+    InstrumentFigures stated =
+        registered.figures(instruments().isEmpty() ? "" : instruments().iterator().next());
+    return stated.isStated()
+        ? ColumnValues.measured(name(), part, si, stated, unit)
+        : ColumnValues.exact(si);
   }
 
   private double number(int row, String text, Unit unit) {

@@ -2,6 +2,7 @@ package endfloat.engine;
 
 import endfloat.engine.Value.Absent;
 import endfloat.engine.Value.Scalar;
+import endfloat.units.Unit;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -43,6 +44,22 @@ final class ColumnValues extends AbstractList<Value> implements RandomAccess {
       Root own =
           root("table:" + name + ":" + label, name, "half the variance of " + words + ", its own");
       values.add(new Scalar(si[row], Gradient.combine(1, shared, 1, Gradient.of(own, u / ROOT_2))));
+    }
+    return values;
+  }
+
+  /** Values taken with an instrument, each alone. */
+  static List<Value> measured(
+      String name, TablePart.Typed part, double[] si, InstrumentFigures stated, Unit unit) {
+    List<Value> values = new ArrayList<>(si.length);
+    for (int row = 0; row < si.length; row++) {
+      if (Double.isNaN(si[row])) {
+        values.add(Absent.ABSENT);
+        continue;
+      }
+      String place = "table:" + name + ":" + part.rows().labels().get(row).get(0);
+      Gradient gradient = new ReadingGradient(place, name, stated).of(si[row], unit);
+      values.add(new Scalar(si[row], gradient));
     }
     return values;
   }

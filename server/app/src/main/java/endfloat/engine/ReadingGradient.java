@@ -20,7 +20,16 @@ final class ReadingGradient {
   }
 
   Gradient of(Taken taken, Unit unit) {
-    double mean = taken.mean();
+    int n = taken.count();
+    return of(taken.mean(), n, n >= 2 ? taken.deviationOfMean() : 0, unit);
+  }
+
+  /** Of one value taken alone. */
+  Gradient of(double si, Unit unit) {
+    return of(si, 1, 0, unit);
+  }
+
+  private Gradient of(double mean, int n, double deviationOfMean, Unit unit) {
     double indicated = unit.isTemperaturePoint() ? unit.interval().toSi(unit.fromSi(mean)) : mean;
     Gradient all = shared(indicated);
     all =
@@ -31,7 +40,6 @@ final class ReadingGradient {
             stated.resolution(),
             INFINITE,
             "half a step either way, rectangular; repeats do not make it smaller");
-    int n = taken.count();
     all =
         add(
             all,
@@ -45,7 +53,7 @@ final class ReadingGradient {
           all,
           Root.Kind.SCATTER,
           "scatter",
-          taken.deviationOfMean(),
+          deviationOfMean,
           n - 1,
           "scatter of the mean of " + n + " readings");
     }

@@ -2,21 +2,34 @@ package endfloat.engine;
 
 import endfloat.record.Instrument;
 import endfloat.record.Reading;
+import endfloat.record.TableColumn;
 import endfloat.units.Unit;
 import endfloat.working.LineProblem;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The instruments that a reading was taken with, as the register has them. */
+/** The instruments that a reading or a column was taken with, as the register has them. */
 final class ReadingInstruments {
   private static final String DATE = "\\d{4}-\\d{2}-\\d{2}";
 
-  private final Reading reading;
+  private final String called;
+  private final boolean hasUnit;
   private final Map<String, InstrumentFigures> figures = new LinkedHashMap<>();
 
-  ReadingInstruments(Reading reading) {
-    this.reading = reading;
+  private ReadingInstruments(String called, boolean hasUnit) {
+    this.called = called;
+    this.hasUnit = hasUnit;
+  }
+
+  static ReadingInstruments of(Reading reading) {
+    return new ReadingInstruments(
+        reading.name().isEmpty() ? "This reading" : "The reading " + reading.name(),
+        !reading.unit().isBlank());
+  }
+
+  static ReadingInstruments of(TableColumn column) {
+    return new ReadingInstruments("The column " + column.head(), !column.unit().isBlank());
   }
 
   void clear() {
@@ -72,16 +85,15 @@ final class ReadingInstruments {
   /** The commonest slip: a reading that nobody gave a unit. */
   private void otherKind(
       String id, String statedIn, Unit unit, ReadingTemperatures.Problems problems) {
-    String which = reading.name().isEmpty() ? "This reading" : "The reading " + reading.name();
-    if (reading.unit().isBlank()) {
+    if (!hasUnit) {
       problems.add(
           "/unit",
-          which + " has no unit, and its instrument " + id + " is stated in " + statedIn + ".",
-          "Give the reading its unit, such as " + statedIn + ".");
+          called + " has no unit, and its instrument " + id + " is stated in " + statedIn + ".",
+          "Give it its unit, such as " + statedIn + ".");
     } else {
       problems.add(
           "/instrument",
-          which
+          called
               + " is in "
               + unit.print()
               + ", and instrument "
@@ -89,7 +101,7 @@ final class ReadingInstruments {
               + " is stated in "
               + statedIn
               + ".",
-          "Name the instrument it was taken with, or put the unit of the reading right.");
+          "Name the instrument it was taken with, or put the unit right.");
     }
   }
 

@@ -39,7 +39,7 @@ final class ReadingNode extends Node {
     super(clause, place);
     this.reading = reading;
     this.temperatures = new ReadingTemperatures(reading);
-    this.registered = new ReadingInstruments(reading);
+    this.registered = ReadingInstruments.of(reading);
     this.namesRead = temperatures.namesRead();
   }
 

@@ -49,7 +49,7 @@ final class Registers {
       return;
     }
     for (Node node : clauses.nodes()) {
-      if (readAnew && node instanceof ReadingNode) {
+      if (readAnew && (node instanceof ReadingNode || !instrumentsOf(node).isEmpty())) {
         node.uncheck();
       }
       wiring.touch(node);
@@ -73,12 +73,18 @@ final class Registers {
     instruments.clear();
     instruments.putAll(fresh);
     for (Node node : clauses.nodes()) {
-      if (node instanceof ReadingNode reading
-          && reading.instruments().stream().anyMatch(different::contains)) {
-        reading.uncheck();
-        wiring.touch(reading);
+      if (instrumentsOf(node).stream().anyMatch(different::contains)) {
+        node.uncheck();
+        wiring.touch(node);
       }
     }
+  }
+
+  /** Ids of the instruments with which readings or the values of a column were taken. */
+  static Set<String> instrumentsOf(Node node) {
+    return node instanceof ReadingNode reading
+        ? reading.instruments()
+        : node instanceof ColumnNode column ? column.instruments() : Set.of();
   }
 
   /** Rare, so every line is worked out anew and not only those that name a material. */

@@ -94,9 +94,10 @@ final class TraceMaker {
   }
 
   private List<Instrument> instruments(Node node) {
-    return node instanceof ReadingNode reading
-        ? reading.instruments().stream().map(graph::instrument).filter(Objects::nonNull).toList()
-        : List.of();
+    return Registers.instrumentsOf(node).stream()
+        .map(graph::instrument)
+        .filter(Objects::nonNull)
+        .toList();
   }
 
   private List<Trace.Contribution> contributions(Node node) {

@@ -8,19 +8,28 @@ import com.fasterxml.jackson.databind.JsonNode;
  * @param head a name of the working language: with the table's, {@code wear.lash}
  * @param kind {@code number}, {@code text}, {@code date} or {@code truth}
  * @param unit of numbers; empty for plain ones
+ * @param instrument id of that with which its numbers were taken; empty for none
  * @param formula expression from which its values are worked out; empty for typed ones
  * @param key whether its values name the rows
  * @param note what it is, in words
  * @param u standard uncertainty of one value, with its unit; empty for exact values
  */
 public record TableColumn(
-    String head, String kind, String unit, String formula, boolean key, String note, String u) {
+    String head,
+    String kind,
+    String unit,
+    String instrument,
+    String formula,
+    boolean key,
+    String note,
+    String u) {
 
   static TableColumn of(JsonNode column) {
     return new TableColumn(
         Texts.text(column, "head"),
         Texts.text(column, "kind"),
         Texts.text(column, "unit"),
+        Texts.text(column, "instrument"),
         Texts.text(column, "formula"),
         column.path("key").asBoolean(false),
         Texts.text(column, "note"),

@@ -56,7 +56,7 @@ final class ClauseParts {
       case "fits" -> boards.fits(view);
       case "findings" -> boards.findings(view);
       case "causes" -> new CausesPart(out, sheet, view).write();
-      case "table" -> new TablePart(out, view).write();
+      case "table" -> new TablePart(out, view, sheet.overdue()).write();
       case "photo" -> new PhotoPart(out, sheet).write(cell);
       case "approval" -> boards.approval(view.path("source").path("roles"));
       default -> other(cell, view);

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** A table: its first rows in the order of the sheet, and how many more are in the record. */
 final class TablePart {
@@ -11,9 +12,15 @@ final class TablePart {
   private final JsonNode view;
   private final JsonNode table;
 
-  TablePart(Markup out, JsonNode view) {
+  private final Set<String> overdue;
+
+  /**
+   * @param overdue marks of instruments whose calibration was due
+   */
+  TablePart(Markup out, JsonNode view, Set<String> overdue) {
     this.out = out;
     this.view = view;
+    this.overdue = overdue;
     this.table = view.path("table");
   }
 
@@ -91,6 +98,13 @@ final class TablePart {
     JsonNode from = view.path("source").path("from");
     if (from.has("file")) {
       said.add("From " + from.path("file").asText() + ", read " + from.path("date").asText() + ".");
+    }
+    for (JsonNode column : view.path("source").path("columns")) {
+      String mark = column.path("instrument").asText();
+      if (!mark.isBlank()) {
+        String due = overdue.contains(mark) ? " (calibration overdue)" : "";
+        said.add(column.path("head").asText() + " with " + mark + due + ".");
+      }
     }
     JsonNode order = view.path("source").path("view");
     List<String> sorted = new ArrayList<>();
