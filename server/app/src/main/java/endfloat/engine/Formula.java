@@ -22,6 +22,8 @@ final class Formula {
   private final Optional<Checked.Shape> shape;
   private final Term[] parameters;
 
+  private static final double TOO_LARGE = 1e150;
+
   private record SpreadTerms(Term half, boolean relative, Term coverage, Optional<Term> degrees) {}
 
   /**
@@ -64,6 +66,32 @@ final class Formula {
   }
 
   Value evaluate(Frame frame) {
+    Value made = made(frame);
+    hold(made);
+    return made;
+  }
+
+  /** What is larger than this leaves no room for squares, nor for a smaller unit to show it in. */
+  private void hold(Value made) {
+    if (made instanceof Value.Series series) {
+      series.elements().forEach(this::hold);
+    } else if (made instanceof Value.Fields fields) {
+      fields.values().forEach(this::hold);
+    } else if (made instanceof Scalar scalar) {
+      boolean holds = Math.abs(scalar.si()) < TOO_LARGE;
+      for (int i = 0; holds && i < scalar.gradient().size(); i++) {
+        holds = Math.abs(scalar.gradient().part(i)) < TOO_LARGE;
+      }
+      if (!holds) {
+        throw new LineFailure(
+            span,
+            "The result or its uncertainty is too large to be reckoned with.",
+            "Check the exponents and the units.");
+      }
+    }
+  }
+
+  private Value made(Frame frame) {
     Value plain = value.evaluate(frame);
     if (spread.isPresent()) {
       return spread(plain, spread.get(), frame);
@@ -103,7 +131,14 @@ final class Formula {
       throw new LineFailure(
           terms.half().span(), "What stands after \u00b1 must not be negative.", "Drop the sign.");
     }
-    return (terms.relative() ? size * Math.abs(((Scalar) plain).si()) : size) / coverage;
+    double of = Math.abs(((Scalar) plain).si());
+    if (terms.relative() && of == 0 && size > 0) {
+      throw new LineFailure(
+          terms.half().span(),
+          "A share of nought is nought, and would say that the value is exact.",
+          "Write the uncertainty in the unit of the value.");
+    }
+    return (terms.relative() ? size * of : size) / coverage;
   }
 
   private Scalar own(Value plain, String rootId, double u, double degrees) {

@@ -36,8 +36,11 @@ final class SeriesElements extends AbstractList<Figure.Element> implements Rando
 
   private synchronized List<Judgement> judged(int index) {
     List<String> labels = series.labels().get(index);
-    if (judgements.isEmpty() || labels.isEmpty()) {
+    if (judgements.isEmpty()) {
       return List.of();
+    }
+    if (labels.isEmpty()) {
+      return ofPlainList(index);
     }
     if (byStation == null) {
       byStation = new HashMap<>();
@@ -49,11 +52,13 @@ final class SeriesElements extends AbstractList<Figure.Element> implements Rando
     return List.copyOf(byStation.getOrDefault(labels, List.of()));
   }
 
-  /** The element that a judgement is of. */
-  Figure.Element of(Judgement judgement) {
-    List<String> labels = List.copyOf(judgement.station().values());
-    int at = series.labels().indexOf(labels);
-    return get(Math.max(0, at));
+  /** A list without stations is judged in its order, by one limit after the other. */
+  private List<Judgement> ofPlainList(int index) {
+    List<Judgement> judged = new ArrayList<>(1);
+    for (int i = index; i < judgements.size(); i += series.size()) {
+      judged.add(judgements.get(i));
+    }
+    return List.copyOf(judged);
   }
 
   @Override

@@ -134,6 +134,9 @@ public record Shown(String value, String unit, String uncertainty) {
     String printed = unit.print().equals("1") ? "" : unit.print();
     double value = unit.fromSi(si);
     double spread = Math.abs(unit.interval().fromSi(expanded));
+    if (!Double.isFinite(value) || !Double.isFinite(spread)) {
+      return new Shown(typed.map(Shown::power).orElse("too large to be shown"), printed, "");
+    }
     // What is left of uncertainties that cancel is the rounding of the doubles, not an uncertainty.
     if (spread <= ROUNDING * Math.abs(value)) {
       return new Shown(typed.map(Shown::power).orElseGet(() -> exact(value)), printed, "");

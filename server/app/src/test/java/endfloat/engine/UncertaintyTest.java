@@ -235,4 +235,22 @@ class UncertaintyTest {
     assertEquals(2, sheet.hints().get(0).span().line());
     assertEquals(0.2, (double) sheet.result("b").orElseThrow().u(), 1e-15);
   }
+
+  /** Derived: 5 % of 0 is 0, and a reading of nought is no more exact than another. */
+  @Test
+  void aShareOfNoughtIsNoUncertainty() {
+    SheetOfLines sheet = SheetOfLines.of("a = 0 mm ± 5 %");
+    assertTrue(sheet.errors().get(0).message().contains("share of nought"));
+  }
+
+  /**
+   * Largest double 1.8e308 (IEEE 754): its square, or the same number in a smaller unit, is none.
+   */
+  @Test
+  void whatIsTooLargeIsRefusedAtItsLineAndHarmsNoOther() {
+    SheetOfLines sheet =
+        SheetOfLines.of("a = 1e308 mm\nb = a * 10\nc = 5 mm ± 1e308 mm\nd = 1 mm + 1 mm");
+    assertEquals(List.of(1, 3), sheet.errors().stream().map(e -> e.span().line()).toList());
+    assertEquals(2.0, sheet.result("d").orElseThrow().value());
+  }
 }
