@@ -259,6 +259,7 @@ public final class Dowels {
 
   /** An angle from 0 to a full turn. */
   static double direction(double angle) {
-    return angle < 0 ? angle + 2 * StrictMath.PI : angle;
+    // a hair below nought is nought, not a whole turn
+    return angle < -1e-12 ? angle + 2 * StrictMath.PI : Math.max(0, angle);
   }
 }

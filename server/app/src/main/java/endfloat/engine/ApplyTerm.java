@@ -79,21 +79,29 @@ record ApplyTerm(Span span, BuiltIn function, Term[] operands) implements Term {
                 LineProblem.Severity.HINT));
       }
     }
-    return Functions.of(function, span, x);
+    Scalar result = Functions.of(function, span, x);
+    return x.gradient().isEmpty() ? result : Bending.noted(function, span, x, result, frame);
   }
 
   private Value binary(Scalar a, Scalar b, Frame frame) {
     return switch (function) {
       case ADD -> Functions.add(span, a, b);
       case SUBTRACT -> Functions.subtract(span, a, b);
-      case MULTIPLY -> Functions.multiply(span, a, b);
+      case MULTIPLY -> bent(a, b, Functions.multiply(span, a, b), frame);
       case DIVIDE -> Functions.divide(span, a, b);
-      case POWER -> Functions.power(span, a, b);
+      case POWER -> bent(a, b, Functions.power(span, a, b), frame);
       case ATAN2 -> Functions.atan2(span, a, b);
-      case HYPOT -> Functions.hypot(span, new Value[] {a, b});
+      case HYPOT -> bent(a, b, Functions.hypot(span, new Value[] {a, b}), frame);
       case ROUND, FLOOR, CEIL -> toStep(a, b, frame);
       default -> Reductions.of(function, span, List.of(a, b));
     };
+  }
+
+  private Scalar bent(Scalar a, Scalar b, Scalar result, Frame frame) {
+    boolean linear =
+        a.gradient().isEmpty() && b.gradient().isEmpty()
+            || function == BuiltIn.MULTIPLY && (a.gradient().isEmpty() || b.gradient().isEmpty());
+    return linear ? result : Bending.noted(function, span, a, b, result, frame);
   }
 
   private Scalar toStep(Scalar x, Scalar step, Frame frame) {

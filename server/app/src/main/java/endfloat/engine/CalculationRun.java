@@ -48,6 +48,7 @@ final class CalculationRun {
     Object[] results = call();
     double[] numbers = Outputs.numbers(results, calculation.results());
     Gradient[] gradients = gradients(numbers);
+    Bending.note(term, values, arguments, numbers, gradients, frame);
     int[] next = {0};
     List<Value> fields = new ArrayList<>(results.length);
     for (int i = 0; i < results.length; i++) {
