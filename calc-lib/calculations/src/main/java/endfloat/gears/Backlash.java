@@ -142,7 +142,7 @@ public final class Backlash {
    * normal to a straight flank is out by the pressure angle and its reading is the normal backlash
    * there.
    *
-   * @param reading full travel of the dial, stop to stop
+   * @param reading full travel of the dial, stop to stop, without sign
    * @param radius r, from the shaft's axis to the stylus
    * @param pitchRadius r_p at which the backlash is wanted; for a bevel gear that of the heel
    * @param stylusAngle c, between the stylus and the tangent
@@ -161,7 +161,7 @@ public final class Backlash {
   @TypesetAs("reading * pitch_radius / (radius * cos(stylus_angle))")
   @In("mm")
   public static double backlashFromDial(
-      @In("mm") double reading,
+      @In("mm") @Range(">= 0 mm") double reading,
       @In("mm") @Range("> 0 mm") double radius,
       @In("mm") @Range("> 0 mm") double pitchRadius,
       @In("deg") @Range("-60 deg .. 60 deg") @Default("0 deg") double stylusAngle) {

@@ -68,7 +68,7 @@ public final class BevelShims {
       modelError = "bevelShimsError")
   public static Shims bevelShims(
       @In("mm") double measuredBacklash,
-      @In("mm") double targetBacklash,
+      @In("mm") @Range(">= 0 mm") double targetBacklash,
       @In("1") @Range("5 .. 1000") double teethPinion,
       @In("1") @Range("5 .. 1000") double teethWheel,
       Thicker thickerPinion,

@@ -4,6 +4,7 @@ import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
 import endfloat.definition.Range;
+import endfloat.units.Uncertain;
 
 /** How a pair of skew gears shares its wear. */
 public final class SkewWear {
@@ -14,16 +15,17 @@ public final class SkewWear {
    *
    * @param share1 of gear 1 in the wear of both
    * @param share2 of gear 2
-   * @param depth1 wear normal to the flank of gear 1 in the time given
+   * @param depth1 wear normal to the flank of gear 1 in the time given; none without load, sliding,
+   *     speed and time
    * @param depth2 of gear 2
    * @param lashGrowth growth of normal backlash, one flank each
    */
   public record Shares(
       @In("1") double share1,
       @In("1") double share2,
-      @In("um") double depth1,
-      @In("um") double depth2,
-      @In("um") double lashGrowth) {}
+      @In("um") Uncertain depth1,
+      @In("um") Uncertain depth2,
+      @In("um") Uncertain lashGrowth) {}
 
   /**
    * Share of each gear of a skew pair in their wear, and the growth of backlash: {@code h_i = k_i W
@@ -58,10 +60,10 @@ public final class SkewWear {
       @In("1") @Range("1 .. 1000") double teeth2,
       @In("mm^2") @Range("> 0 mm^2") double track1,
       @In("mm^2") @Range("> 0 mm^2") double track2,
-      @In("N") @Range(">= 0 N") @Default("0 N") double normalLoad,
-      @In("mm") @Range(">= 0 mm") @Default("0 mm") double sliding,
-      @In("rpm") @Range(">= 0 rpm") @Default("0 rpm") double speed,
-      @In("h") @Range(">= 0 h") @Default("0 h") double time) {
+      @In("N") @Range(">= 0 N") @Default(Default.NOT_GIVEN) double normalLoad,
+      @In("mm") @Range(">= 0 mm") @Default(Default.NOT_GIVEN) double sliding,
+      @In("rpm") @Range(">= 0 rpm") @Default(Default.NOT_GIVEN) double speed,
+      @In("h") @Range(">= 0 h") @Default(Default.NOT_GIVEN) double time) {
     CylindricalMesh.whole("teeth_1", teeth1);
     CylindricalMesh.whole("teeth_2", teeth2);
     // engagements of one tooth: turns of its own gear
@@ -74,8 +76,15 @@ public final class SkewWear {
     return new Shares(
         relative1 / (relative1 + relative2),
         relative2 / (relative1 + relative2),
-        depth1,
-        depth2,
-        depth1 + depth2);
+        worn(depth1),
+        worn(depth2),
+        worn(depth1 + depth2));
+  }
+
+  private static Uncertain worn(double depth) {
+    return Double.isNaN(depth)
+        ? Uncertain.absent(
+            "a depth needs normal_load, sliding, speed and time; only the shares do not")
+        : new Uncertain(depth, 0);
   }
 }

@@ -31,6 +31,7 @@ final class CalculationRun {
   private final Frame frame;
   private final Progress progress;
   private final Object[] arguments;
+  private String refusedNearby = "";
 
   CalculationRun(
       CalculateTerm term, Value[] values, String identity, Frame frame, Progress progress) {
@@ -229,7 +230,9 @@ final class CalculationRun {
             + " changes with "
             + calculation.parameters().get(place.argument()).name()
             + " cannot be found here, so its uncertainty cannot be stated.",
-        "Move the value away from the end of the range, or give it without uncertainty.");
+        refusedNearby.isEmpty()
+            ? "Move the value away from the end of the range, or give it without uncertainty."
+            : "Beside this value it is refused: " + Refusals.sentence(refusedNearby));
   }
 
   private double[] tried(Arguments.Place place, Object[] base, double x) {
@@ -242,7 +245,10 @@ final class CalculationRun {
         }
       }
       return numbers;
-    } catch (RefusedException | ArithmeticException | IllegalArgumentException e) {
+    } catch (RefusedException e) {
+      refusedNearby = e.getMessage();
+      return null;
+    } catch (ArithmeticException | IllegalArgumentException e) {
       return null;
     }
   }

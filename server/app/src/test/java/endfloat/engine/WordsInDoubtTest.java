@@ -79,4 +79,18 @@ class WordsInDoubtTest {
     assertEquals(0.78814, (double) sheet.result("p").orElseThrow().value(), 5e-6);
     assertEquals(0, (double) sheet.result("p").orElseThrow().u());
   }
+
+  /** At 20 degC no expansion is asked for; beside it there is, and that is what must be said. */
+  @Test
+  void anUncertaintyThatCannotBeStatedNamesWhatIsRefusedBesideTheValue() {
+    SheetOfLines sheet =
+        SheetOfLines.of(
+            """
+            room [degC] = 20 degC ± 1 degC
+            hub [degC] = heat_to_fit(50 mm, 0.05 mm, 0.05 mm, 12e-6 1/K, temperature_shaft: room)
+            """);
+    assertEquals(1, sheet.errors().size());
+    assertTrue(
+        sheet.errors().get(0).wayOut().contains("expansion_shaft"), sheet.errors().toString());
+  }
 }
