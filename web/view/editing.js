@@ -77,11 +77,14 @@ export class Editing {
       close: () => this.clause.page.close(),
       complete: (text, offset) => (this.java ? this.#javaWords(text, offset) : this.desk.complete(this.clause.id, text, offset)),
       moved: (text, offset) => !this.prose && !this.java && this.#help.at(text, offset),
-      help: () => (this.java ? this.#signatures() : !this.prose && this.#refer()),
+      pointed: this.java ? (offset) => this.#signatures(offset) : undefined,
+      help: () => (this.java ? this.#signatures(this.#pad.place) : !this.prose && this.#refer()),
     });
     this.element.append(this.#foot);
     this.read(this.#typing.text, this.first.tokens, this.first.problems);
     this.#pad.focus(line);
+    // the first question takes longest: what it would be waited for is made ready
+    if (this.java) this.desk.javaHelp(this.clause.id, "", 0);
   }
 
   /** @param {string} text @param {number} offset */
@@ -90,12 +93,13 @@ export class Editing {
     return help && { from: help.from, options: help.options.map((word) => ({ label: word })) };
   }
 
-  /** What may be called at the cursor, as Java declares it. */
-  async #signatures() {
-    const help = await this.desk.javaHelp(this.clause.id, this.#pad.text, this.#pad.place);
-    const found = help?.signatures ?? [];
-    this.#said.hidden = found.length === 0;
-    this.#said.replaceChildren(...found.slice(0, 6).map((one) => el("span", { class: "src" }, one, el("br", {}))));
+  /** What stands at a place of the source, as Java declares it. @param {number} offset */
+  async #signatures(offset) {
+    const { text } = this.#pad;
+    const help = await this.desk.javaHelp(this.clause.id, text, offset);
+    if (this.closed || text !== this.#pad.text || !(help?.signatures?.length > 0)) return;
+    this.#said.hidden = false;
+    this.#said.replaceChildren(...help.signatures.slice(0, 6).map((one) => el("span", { class: "src" }, one, el("br", {}))));
   }
 
   /** Opens the reference beside the sheet, at the calculation the cursor stands in. */

@@ -1,10 +1,13 @@
 import { autocompletion, closeCompletion, completionKeymap, completionStatus, snippet, startCompletion } from "@codemirror/autocomplete";
 import { history, historyKeymap, standardKeymap } from "@codemirror/commands";
 import { EditorState, StateEffect, StateField, Transaction } from "@codemirror/state";
-import { Decoration, EditorView, highlightSpecialChars, keymap, tooltips } from "@codemirror/view";
+import { Decoration, EditorView, highlightSpecialChars, hoverTooltip, keymap, tooltips } from "@codemirror/view";
 import { lineStarts, offsets, stretches } from "../state/source.js";
 
 /** @import { Problem, Token } from "../state/shapes.js" */
+
+/** Milliseconds after which a mouse rests. */
+const RESTS = 350;
 
 const setMarks = StateEffect.define();
 
@@ -42,6 +45,7 @@ export class Pad {
    * @param {(text: string, offset: number) => Promise<any>} on.complete
    * @param {(text: string, offset: number) => void} [on.moved] the cursor, or the text
    * @param {() => void} [on.help] F1 was pressed
+   * @param {(offset: number) => void} [on.pointed] the mouse rests on a word that ends there
    */
   constructor(on) {
     const nonce = /** @type {HTMLScriptElement | null} */ (document.querySelector("script[nonce]"))?.nonce ?? "";
@@ -64,6 +68,8 @@ export class Pad {
         // a query under way must not swallow Esc, so its keys come after ours
         keymap.of([...completionKeymap, ...(on.single ? [{ key: "Enter", run: () => (on.taken(), true) }] : []), ...historyKeymap, ...standardKeymap]),
         on.prose ? [] : [tooltips({ parent: on.strip }), autocompletion({ override: [(context) => completions(context, on.complete)], icons: false, defaultKeymap: false, selectOnOpen: !on.single })],
+        on.pointed ? hoverTooltip((view, at) => (on.pointed(view.state.wordAt(at)?.to ?? at), null), { hoverTime: RESTS }) : [],
+        on.single ? [] : EditorView.scrollMargins.of(() => covered(on.parent)),
         EditorView.updateListener.of((update) => {
           if (on.strip) inSight(on.strip);
           if (update.docChanged || update.selectionSet) on.moved?.(update.state.doc.toString(), update.state.selection.main.head);
@@ -151,6 +157,13 @@ export class Pad {
     closeCompletion(this.view);
     this.view.destroy();
   }
+}
+
+/** How much of the window's edges the heads of the sheet and the foot of the pad lie over. @param {HTMLElement} pad */
+function covered(pad) {
+  /** @param {HTMLElement | null} element */
+  const height = (element) => element?.offsetHeight ?? 0;
+  return { top: height(document.querySelector(".heads")), bottom: height(pad.querySelector(".pad-foot")) + 4 };
 }
 
 /** The words stand in one row, which moves so that the chosen one is seen. @param {HTMLElement} strip */

@@ -131,7 +131,9 @@ public final class JavaRuns implements CellRunner, AutoCloseable {
   private CellFailureException died(int exit) {
     return exit == EXIT_OUT_OF_MEMORY
         ? failure(
-            "The run needed more memory than the " + limits.megabytes() + " MB that it may take.",
+            "The run needed more memory than the "
+                + limits.megabytes()
+                + " MB that it may take, or ended itself with the code 3.",
             "Hold less at a time, or start Endfloat with more --java-memory.")
         : failure(
             "The process of the run has ended" + (exit < 0 ? "." : " with the code " + exit + "."),
@@ -147,10 +149,11 @@ public final class JavaRuns implements CellRunner, AutoCloseable {
     } catch (KernelException e) {
       return new Help(offset, List.of(), List.of());
     }
+    SourceHelp help = new SourceHelp(kernel);
     try {
-      return SourceHelp.at(kernel, source, offset, reads, gives);
+      return help.at(source, offset, reads, gives);
     } finally {
-      kernels.giveBack(kernel, true);
+      kernels.giveBack(kernel, help.isAnswered());
     }
   }
 

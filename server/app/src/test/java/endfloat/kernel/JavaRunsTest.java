@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import endfloat.catalogue.Catalogue;
+import endfloat.engine.CellRunner;
 import endfloat.engine.Clause;
 import endfloat.engine.ClauseProblem;
 import endfloat.engine.Figure;
@@ -261,7 +262,7 @@ class JavaRunsTest {
   void aKernelThatDiesIsReportedAndTheNextRunIsWell() {
     assertEquals("The process of the run has ended with the code 7.", problem("System.exit(7);"));
     assertEquals(
-        "The run needed more memory than the 128 MB that it may take.",
+        "The run needed more memory than the 128 MB that it may take, or ended itself with the code 3.",
         problem(
             "byte[][] all = new byte[1000][]; for (int i = 0; i < 1000; i++)"
                 + " { all[i] = new byte[10_000_000]; } out = length;"));
@@ -302,6 +303,42 @@ class JavaRunsTest {
     done.get(60, TimeUnit.SECONDS);
     graph.finished(work);
     assertEquals("The run was stopped.", graph.problems("c7").get(0).problem().message());
+  }
+
+  private static CellRunner.Help help(String source) {
+    String lines =
+        "length [mm] = 1 mm\nlash_cold [mm] = 2 mm\njoint = chain_worst_case([link(10 mm, tolerance:"
+            + " 0.1 mm)])";
+    ValueGraph graph =
+        ValueGraph.of(
+            new GraphSource(
+                List.of(
+                    new Clause.Working("w1", "1", lines),
+                    new Clause.Java("c7", "2", "out [mm]", "")),
+                List.of(),
+                GraphSettings.STANDARD),
+            runs);
+    return runs.help(source, source.length(), graph.javaReads(), graph.javaGives("c7"));
+  }
+
+  @Test
+  void aSourceIsCompletedByNamesOfTheRecordItsFieldsAndWhatMayBeCalled() {
+    CellRunner.Help cold = help("double a = 1;\nout = lash");
+    assertEquals(List.of("lashCold"), cold.texts());
+    assertEquals("double a = 1;\nout = ".length(), cold.from());
+    assertEquals(List.of("times("), help("out = length.ti").texts());
+    assertTrue(help("out = joint.to").texts().contains("tolerance"));
+    assertEquals(List.of("plus("), help("import java.nio.file.Files;\n\nout = length.pl").texts());
+    assertEquals(List.of("quantity("), help("out = quant").texts());
+    assertEquals(List.of("highest"), help("double highest = 1;\nhigh").texts());
+    assertEquals(
+        List.of(
+            "Measured<Length> Thermal.thermalGrowth(Measured<Length> length,"
+                + " Measured<Trade.Expansion> expansion,"
+                + " Measured<Trade.TemperatureDifference> temperatureChange)"),
+        help("// Growth\nout = Thermal.thermalGrowth(").signatures());
+    assertEquals(List.of("lashCold: Measured<Length>"), help("out = lashCold").signatures());
+    assertTrue(help("out = length.times(").signatures().get(0).startsWith("Measured<Q> Measured"));
   }
 
   @Test

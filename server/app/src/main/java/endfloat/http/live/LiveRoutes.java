@@ -2,7 +2,6 @@ package endfloat.http.live;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import endfloat.http.view.JavaHelp;
 import endfloat.http.view.SheetQuestions;
 import endfloat.record.Change;
 import endfloat.record.Edit;
@@ -42,6 +41,7 @@ public final class LiveRoutes {
   private static final int MOST_WAITING = 2_000;
 
   private final LiveDesk desk;
+  private final JavaQuestions javaQuestions = new JavaQuestions();
   private final Map<String, Connection> connections = new ConcurrentHashMap<>();
 
   /**
@@ -136,7 +136,7 @@ public final class LiveRoutes {
     }
   }
 
-  private static void handle(Connection connection, JsonNode message) throws IOException {
+  private void handle(Connection connection, JsonNode message) throws IOException {
     LiveSheet sheet = connection.sheet();
     Page page = connection.page();
     switch (text(message, "type")) {
@@ -147,7 +147,7 @@ public final class LiveRoutes {
       case "preview", "complete", "hover", "trace", "offer" -> page.send(answer(sheet, message));
       case "run" -> run(sheet, page, message);
       case "stop" -> sheet.stopJava(text(message, "cell"));
-      case "javaHelp" -> page.send(javaHelp(sheet, message));
+      case "javaHelp" -> javaQuestions.ask(sheet, page, message);
       case "keepMine" -> sheet.sheet().keepMine();
       case "takeTheirs" -> sheet.sheet().takeTheirs();
       default -> page.send(error("There is no message of this type.", "Load the page again."));
@@ -160,16 +160,6 @@ public final class LiveRoutes {
     } catch (EditRefusedException e) {
       page.send(error(e.getMessage(), e.wayOut()));
     }
-  }
-
-  /** Off the lock of the sheet: a kernel may have to start for it. */
-  private static ObjectNode javaHelp(LiveSheet sheet, JsonNode message) {
-    JavaHelp help = sheet.asked(view -> view.questions().javaHelp(text(message, "cell")));
-    ObjectNode answer = help.at(text(message, "text"), message.path("offset").asInt(0));
-    if (message.has("seq")) {
-      answer.set("seq", message.get("seq"));
-    }
-    return answer;
   }
 
   private static void edit(LiveSheet sheet, Page page, JsonNode json) {

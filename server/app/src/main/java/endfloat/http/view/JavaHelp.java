@@ -1,6 +1,5 @@
 package endfloat.http.view;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.CellRunner;
@@ -22,16 +21,21 @@ public final class JavaHelp {
     this.gives = graph.javaGives(cell);
   }
 
+  /** The answer to a question that has been overtaken. */
+  public static ObjectNode none() {
+    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "javaHelp");
+    message.put("from", 0).putArray("options");
+    message.putArray("signatures");
+    return message;
+  }
+
   /** How a source may go on at a place, and what stands there. */
   public ObjectNode at(String text, int offset) {
     int at = Math.max(0, Math.min(text.length(), offset));
     CellRunner.Help help = runner.help(text, at, reads, gives);
-    ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "javaHelp");
-    message.put("from", help.from());
-    ArrayNode options = message.putArray("options");
-    help.texts().forEach(options::add);
-    ArrayNode signatures = message.putArray("signatures");
-    help.signatures().forEach(signatures::add);
+    ObjectNode message = none().put("from", help.from());
+    help.texts().forEach(message.withArray("options")::add);
+    help.signatures().forEach(message.withArray("signatures")::add);
     return message;
   }
 }
