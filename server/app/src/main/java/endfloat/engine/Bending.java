@@ -170,13 +170,20 @@ final class Bending {
       double second,
       int k) {
     double x = place.value().si();
-    double[] up = tried(calculation, place.with(arguments, x + step / 2));
-    double[] down = tried(calculation, place.with(arguments, x - step / 2));
-    if (up.length <= k || down.length <= k) {
-      return false;
+    double before = second;
+    for (double h = step / 2; h > step / 10; h /= 2) {
+      double[] up = tried(calculation, place.with(arguments, x + h));
+      double[] down = tried(calculation, place.with(arguments, x - h));
+      if (up.length <= k || down.length <= k) {
+        return false;
+      }
+      double part = Math.abs(up[k] + down[k] - 2 * number) / 2;
+      if (!(part > 0.15 * before && part < 0.35 * before)) {
+        return false;
+      }
+      before = part;
     }
-    double part = Math.abs(up[k] + down[k] - 2 * number) / 2 / second;
-    return part > 0.15 && part < 0.35;
+    return true;
   }
 
   /** Name of the result that a number belongs to, where each result is one number or none. */

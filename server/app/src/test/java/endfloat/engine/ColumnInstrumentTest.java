@@ -44,7 +44,8 @@ class ColumnInstrumentTest {
     double step = 2e-6 / Math.sqrt(12);
     assertEquals(Math.sqrt(2) * step, u(graph, "d"), 1e-15);
     assertEquals(Math.sqrt(1e-10 + step * step / 2), u(graph, "m"), 1e-15);
-    assertEquals("DG-07", graph.trace("wear.lash").orElseThrow().origin().instruments().get(0).id());
+    assertEquals(
+        "DG-07", graph.trace("wear.lash").orElseThrow().origin().instruments().get(0).id());
   }
 
   @Test
