@@ -43,6 +43,7 @@ export class NoteBody {
         this.clause.page.goToFigure(name);
       });
     }
+    this.figures([...this.#links.keys()]);
     for (const link of this.#prose.querySelectorAll("a[data-clause]")) {
       link.className = link.classList.contains("missing") ? "ref missing" : "ref";
       link.addEventListener("click", (event) => {
@@ -62,7 +63,8 @@ export class NoteBody {
       const figure = this.clause.page.desk.figure(name);
       for (const link of this.#links.get(name) ?? []) {
         const text = liveText(figure, link.dataset.figure.split(".")[1]);
-        mark(link, "missing", text === "");
+        mark(link, "missing", text === "" && (!figure || figure.state === "error"));
+        mark(link, "to-come", text === "" && Boolean(figure) && figure.state !== "error");
         write(link, text || link.dataset.figure);
       }
     }
