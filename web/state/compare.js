@@ -54,6 +54,7 @@ export function standingWords(standing) {
 export function sideName(side, other) {
   const name = (one) => one.engine_serial || one.record_number || one.title || "untitled";
   if (name(side) !== name(other)) return name(side);
+  if ((side.stage ?? "") !== (other.stage ?? "")) return [name(side), side.stage].filter(Boolean).join(", ");
   return [name(side), side.revision && `revision ${side.revision}`, side.date].filter(Boolean).join(", ");
 }
 

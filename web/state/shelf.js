@@ -7,12 +7,11 @@
  * @property {string} [engine_serial]
  * @property {string} [state]
  * @property {string} [changed] ISO time
- * @property {{within: number, not_proven: number, outside: number}} [verdicts]
+ * @property {{within: number, not_proven: number, outside: number, waiting?: number, in_error?: number}} [verdicts] how its limits read
  * @property {{taken: number, total: number}} [readings]
  * @property {string} [subtitle] second line of the title; of a pattern, what it is for
  * @property {string} [part] under investigation
  * @property {string} [revision]
- * @property {number} [errors]
  * @property {string} [problem] why it cannot be read
  */
 
@@ -21,8 +20,23 @@ export const SHOWS = [
   { key: "open", word: "what is not within", holds: (record) => (record.verdicts?.outside ?? 0) + (record.verdicts?.not_proven ?? 0) > 0 },
   { key: "taking", word: "what has readings to take", holds: (record) => (record.readings?.taken ?? 0) < (record.readings?.total ?? 0) },
   { key: "draft", word: "what is not approved", holds: (record) => !record.problem && record.state !== "approved" },
-  { key: "error", word: "what is in error", holds: (record) => Boolean(record.problem) || (record.errors ?? 0) > 0 },
+  { key: "error", word: "what is in error", holds: (record) => Boolean(record.problem) || (record.verdicts?.in_error ?? 0) > 0 },
+  { key: "waiting", word: "what has limits waiting", holds: (record) => (record.verdicts?.waiting ?? 0) > 0 },
 ];
+
+/**
+ * The limits of a record that are not judged, in words; none where all are.
+ * @param {{waiting?: number, in_error?: number}} [verdicts]
+ * @returns {{words: string, error: boolean}[]}
+ */
+export function unjudged(verdicts) {
+  const limits = (count) => (count === 1 ? "1 limit" : `${count} limits`);
+  const { waiting = 0, in_error = 0 } = verdicts ?? {};
+  return [
+    { words: `${limits(in_error)} in error`, error: true, count: in_error },
+    { words: `${limits(waiting)} waiting`, error: false, count: waiting },
+  ].filter(({ count }) => count > 0).map(({ words, error }) => ({ words, error }));
+}
 
 /** A record that others are begun from; it is no record of an engine. @param {Listed} record */
 export function isPattern(record) {

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { aboutPattern, engines, SHOWS } from "../state/shelf.js";
+import { aboutPattern, engines, SHOWS, unjudged } from "../state/shelf.js";
 
 test("engines are counted, most records first", () => {
   const records = [{ id: "a", engine_serial: "W6-117" }, { id: "b", engine_type: "W6" }, { id: "c", engine_serial: "W6-117" }, { id: "d" }];
@@ -16,4 +16,16 @@ test("a pattern says in a line what it is for", () => {
 test("a broken record is in error and nothing else", () => {
   const kinds = SHOWS.filter((show) => show.holds({ id: "a", problem: "no JSON" })).map((show) => show.key);
   assert.deepEqual(kinds, ["all", "error"]);
+});
+
+test("limits that are not judged are said, and found", () => {
+  assert.deepEqual(unjudged({ waiting: 1, in_error: 2 }), [
+    { words: "2 limits in error", error: true },
+    { words: "1 limit waiting", error: false },
+  ]);
+  assert.deepEqual(unjudged({ waiting: 0, in_error: 0 }), []);
+  assert.deepEqual(unjudged(undefined), []);
+  const verdicts = { within: 1, not_proven: 0, outside: 0, waiting: 1, in_error: 1 };
+  const kinds = SHOWS.filter((show) => show.holds({ id: "a", state: "approved", verdicts })).map((show) => show.key);
+  assert.deepEqual(kinds, ["all", "error", "waiting"]);
 });

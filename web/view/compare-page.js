@@ -20,13 +20,14 @@ class ComparePage {
   }
 
   async start() {
-    const asked = new URLSearchParams(location.search);
-    const left = asked.get("left") ?? "";
-    const right = asked.get("right") ?? "";
+    const given = new URLSearchParams(location.search);
+    const left = given.get("left") ?? "";
+    const right = given.get("right") ?? "";
     try {
       await this.#offer(left, right);
       if (left && right) {
-        this.#comparison = await ask(`/api/compare?left=${encodeURIComponent(left)}&right=${encodeURIComponent(right)}`);
+        this.#comparison = await ask(`/api/compare${asked(both(left, right, given.get("left_stage"), given.get("right_stage")))}`);
+        this.#stages();
         this.#draw();
       } else {
         this.place.replaceChildren(el("p", { class: "nothing" }, "Name two records above. The earlier states of a record stand in the lists once it has been compared."));
@@ -65,7 +66,23 @@ class ComparePage {
       this.says.offer("Choose a record on each side.", []);
       return;
     }
-    location.assign(`/compare?left=${encodeURIComponent(chosen("left"))}&right=${encodeURIComponent(chosen("right"))}`);
+    const was = new URLSearchParams(location.search);
+    // a stage is one of the record that it was chosen for
+    const stage = (side) => (was.get(side) === chosen(side) ? chosen(`${side}-stage`) : "");
+    location.assign(`/compare${asked(both(chosen("left"), chosen("right"), stage("left"), stage("right")))}`);
+  }
+
+  /** Where a record is read at several stages, as found and as left, each side says which it is compared at. */
+  #stages() {
+    for (const side of ["left", "right"]) {
+      const { stage, stages } = this.#comparison[side];
+      /** @type {HTMLSelectElement} */
+      const list = document.querySelector(`#${side}-stage`);
+      const all = stages.includes(stage) || stage === "" ? stages : [stage, ...stages];
+      list.replaceChildren(...all.map((one) => el("option", { value: one }, one)));
+      list.value = stage;
+      /** @type {HTMLElement} */ (document.querySelector(`#${side}-at`)).hidden = all.length < 2;
+    }
   }
 
   #draw() {
@@ -84,7 +101,7 @@ class ComparePage {
       ...tables.filter((table) => !table.equal).map((table) => tableOf(table, rowsShown(table, this.show.value), heads)),
       wordings("Formulas that differ", formulas, heads),
       wordings("Texts that differ", texts, heads),
-      el("p", { class: "how" }, how(this.#comparison), " ", el("a", { href: `/compare/report${location.search}` }, "On paper")),
+      el("p", { class: "how" }, how(this.#comparison), " ", el("a", { href: `/compare/report${location.search}` }, "On paper"), ", ", el("a", { href: `/compare/report.pdf${location.search}` }, "as PDF")),
     ];
     this.place.replaceChildren(...parts.filter(Boolean));
   }
@@ -213,6 +230,18 @@ function how(comparison) {
   if (comparison.same_engine) sentences.push("Both are states of one record: what was not measured anew is the same on both sides.");
   if (comparison.equal) sentences.unshift("The two are equal.");
   return sentences.join(" ");
+}
+
+/** What is compared, as its address says it. @returns {[string, string][]} */
+function both(left, right, leftStage, rightStage) {
+  /** @type {[string, string][]} */
+  const all = [["left", left], ["left_stage", leftStage ?? ""], ["right", right], ["right_stage", rightStage ?? ""]];
+  return all.filter(([, value]) => value !== "");
+}
+
+/** @param {[string, string][]} query */
+function asked(query) {
+  return `?${query.map(([name, value]) => `${name}=${encodeURIComponent(value)}`).join("&")}`;
 }
 
 /** @param {string} address */

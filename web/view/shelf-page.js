@@ -1,4 +1,4 @@
-import { aboutPattern, answers, changedWhen, engineOf, engines, isPattern, listed, SHOWS } from "../state/shelf.js";
+import { aboutPattern, answers, changedWhen, engineOf, engines, isPattern, listed, SHOWS, unjudged } from "../state/shelf.js";
 import { arrange, el, write } from "./dom.js";
 import { Keyboard } from "./keyboard.js";
 import { onwards } from "./onwards.js";
@@ -115,7 +115,7 @@ function row(record, demonstration) {
     return el("tr", {}, el("th", { scope: "row" }, el("span", { class: "rn" }, record.id)), el("td", { class: "reason", colspan: 8 }, el("strong", {}, "Cannot be read: "), record.problem), changed);
   }
   const href = `/sheet/${encodeURIComponent(record.id)}`;
-  const state = record.errors > 0 ? el("span", { class: "st-error" }, `${record.errors} in error`) : (record.state ?? "");
+  const open = unjudged(record.verdicts).map(({ words, error }) => el("span", { class: error ? "d st-error" : "d" }, words));
   const about = [demonstration ? "demonstration" : "", record.subtitle || record.part || ""].filter(Boolean).join(": ");
   const { taken = 0, total = 0 } = record.readings ?? {};
   return el(
@@ -127,14 +127,15 @@ function row(record, demonstration) {
     el("td", { class: "l engine" }, record.engine_serial || record.engine_type || "", record.engine_serial && record.engine_type && el("span", { class: "d" }, record.engine_type)),
     el("td", { class: "l taken" }, total > 0 && `${taken} of ${total}`),
     ...VERDICTS.map(([word, key]) => el("td", { class: "tallied" }, count(word, record.verdicts?.[key] ?? 0))),
-    el("td", { class: "l state" }, state),
+    el("td", { class: "l state" }, record.state ?? "", ...open),
     changed,
   );
 }
 
 /** @param {any} verdicts */
 function counts(verdicts) {
-  return el("span", { class: "counts" }, ...VERDICTS.map(([word, key]) => count(word, verdicts[key] ?? 0)));
+  const open = unjudged(verdicts).map(({ words, error }) => el("span", { class: error ? "open st-error" : "open" }, words));
+  return el("span", { class: "counts" }, ...VERDICTS.map(([word, key]) => count(word, verdicts[key] ?? 0)), ...open);
 }
 
 /** How many limits read so. @param {string} word @param {number} number */
@@ -145,7 +146,7 @@ function count(word, number) {
 /** @param {readonly any[]} records */
 function sum(records) {
   const of = (key) => records.reduce((total, record) => total + (record.verdicts?.[key] ?? 0), 0);
-  return { within: of("within"), not_proven: of("not_proven"), outside: of("outside") };
+  return { within: of("within"), not_proven: of("not_proven"), outside: of("outside"), waiting: of("waiting"), in_error: of("in_error") };
 }
 
 startTheme();

@@ -1,16 +1,21 @@
 package endfloat.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.Shown;
 import endfloat.engine.Verdict;
 import endfloat.http.view.ComparisonView;
+import endfloat.record.InvestigationRecord;
 import endfloat.report.ComparisonPage;
 import endfloat.report.PaperSize;
+import endfloat.report.pdf.PdfComparison;
+import endfloat.report.pdf.Stop;
 import endfloat.review.Comparison;
 import endfloat.review.Comparison.Point;
 import endfloat.review.Comparison.Row;
 import endfloat.review.Comparison.Standing;
 import endfloat.review.Comparison.Wording;
 import endfloat.review.ComparisonJson;
+import endfloat.review.StageNotReadException;
 import endfloat.review.TableDifference;
 import endfloat.review.TableDifference.Change;
 import java.io.PrintStream;
@@ -47,8 +52,23 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--all", description = "List values without a difference too.")
   private boolean all;
 
-  @Option(names = "--report", description = "Write both side by side as one HTML file to --out.")
+  @Option(
+      names = "--stage-a",
+      paramLabel = "STAGE",
+      description = "The stage of A, such as 'as found'; else that of the record.")
+  private String stageLeft = "";
+
+  @Option(
+      names = "--stage-b",
+      paramLabel = "STAGE",
+      description = "The stage of B, such as 'as left'; else that of the record.")
+  private String stageRight = "";
+
+  @Option(names = "--report", description = "Write both side by side as one file to --out.")
   private boolean report;
+
+  @Option(names = "--pdf", description = "The report as PDF; else HTML.")
+  private boolean pdf;
 
   @Option(names = "--out", paramLabel = "FILE", description = "The file that --report writes.")
   private Path out;
@@ -69,7 +89,11 @@ final class CompareCommand implements Callable<Integer> {
       throw new BadInputException(
           "--report and --out go together.", "Say: endfloat compare A B --report --out FILE");
     }
-    Comparison comparison = Comparison.of(RecordFile.read(left), RecordFile.read(right));
+    if (pdf && !report) {
+      throw new BadInputException(
+          "--pdf is of the report.", "Say: endfloat compare A B --report --pdf --out FILE");
+    }
+    Comparison comparison = compared();
     if (report) {
       write(comparison);
     }
@@ -81,10 +105,23 @@ final class CompareCommand implements Callable<Integer> {
     return Exit.ofVerdicts(comparison.right().graph().figures().values());
   }
 
+  private Comparison compared() {
+    InvestigationRecord before = RecordFile.read(left);
+    InvestigationRecord after = RecordFile.read(right);
+    try {
+      return Comparison.of(before, stageLeft.strip(), after, stageRight.strip());
+    } catch (StageNotReadException e) {
+      throw new BadInputException(e.getMessage(), e.wayOut());
+    }
+  }
+
   private void write(Comparison comparison) {
     PaperSize paper = letter ? PaperSize.LETTER : PaperSize.A4;
+    ObjectNode view = ComparisonView.of(comparison);
     byte[] page =
-        ComparisonPage.html(ComparisonView.of(comparison), paper).getBytes(StandardCharsets.UTF_8);
+        pdf
+            ? PdfComparison.of(view, paper, Stop.NEVER)
+            : ComparisonPage.html(view, paper).getBytes(StandardCharsets.UTF_8);
     PaperFile.refuse(out, right);
     PaperFile.write(out, left, page);
     streams.err().println("Written: " + out);

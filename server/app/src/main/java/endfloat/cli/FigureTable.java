@@ -1,7 +1,9 @@
 package endfloat.cli;
 
 import endfloat.engine.Figure;
+import endfloat.engine.FigureUnit;
 import endfloat.engine.GraphSettings;
+import endfloat.engine.SeriesText;
 import endfloat.engine.Shown;
 import endfloat.engine.Value;
 import endfloat.engine.Verdict;
@@ -15,7 +17,7 @@ import java.util.stream.Collectors;
 /** Figures for people: name, value with its uncertainty, verdict. */
 final class FigureTable {
   private static final Pattern ITEM = Pattern.compile("item [^,]+");
-  private static final Pattern SIZE = Pattern.compile("\\.size(\\d+)$");
+  private static final Pattern SIZE = Pattern.compile("\\.size\\d+$");
 
   private FigureTable() {}
 
@@ -41,9 +43,14 @@ final class FigureTable {
       return figure.name();
     }
     Matcher item = ITEM.matcher(figure.given());
-    Matcher size = SIZE.matcher(figure.name());
-    return (item.lookingAt() ? item.group() : figure.given())
-        + (size.find() ? ", size " + size.group(1) : "");
+    if (!item.lookingAt()) {
+      return figure.given();
+    }
+    // of the two parts of a fit each is named; which fit it is, the item says
+    String given = figure.given();
+    return SIZE.matcher(figure.name()).find()
+        ? item.group() + given.substring(given.lastIndexOf(", "))
+        : item.group();
   }
 
   private static void rows(TextTable table, Figure figure, Value value, GraphSettings settings) {
@@ -88,7 +95,7 @@ final class FigureTable {
       return truth.holds() ? "yes" : "no";
     }
     if (element.value() instanceof Value.Series series) {
-      return series.size() + " values";
+      return SeriesText.of(series, FigureUnit.of(figure, element, settings)).text();
     }
     return Shown.of(figure, element, settings).map(Shown::text).orElse("");
   }

@@ -14,6 +14,8 @@ import endfloat.review.Results;
 import endfloat.table.DecimalMark;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -63,6 +65,13 @@ final class RerunCommand implements Callable<Integer> {
   private String serial = "";
 
   @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description =
+          "Day of the new readings, as 2026-05-12; else today. Calibrations are judged at it.")
+  private String date = "";
+
+  @Option(
       names = "--decimal",
       paramLabel = "MARK",
       defaultValue = "point",
@@ -96,7 +105,7 @@ final class RerunCommand implements Callable<Integer> {
             mark(decimal),
             title,
             serial,
-            LocalDate.now());
+            day(date));
     try {
       return Rerun.run(from, given);
     } catch (RerunRefusedException e) {
@@ -114,6 +123,15 @@ final class RerunCommand implements Callable<Integer> {
     return more > 0
         ? list.append("\n  and ").append(more).append(" more").toString()
         : list.toString();
+  }
+
+  /** The day named; today where none is. */
+  private static LocalDate day(String date) {
+    try {
+      return date.isBlank() ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(date.strip());
+    } catch (DateTimeParseException e) {
+      throw new BadInputException("'" + date + "' is no date.", "Write it as 2026-05-12.");
+    }
   }
 
   static DecimalMark mark(String decimal) {

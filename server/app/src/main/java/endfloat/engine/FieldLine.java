@@ -48,6 +48,9 @@ public sealed interface FieldLine {
       boolean decides)
       implements FieldLine {}
 
+  /** A value with limits that nobody has measured: it has no figure, its limits wait. */
+  record Unmeasured(String name, String title) implements FieldLine {}
+
   /** A value compared with another of the same kind, which it should reach; decides nothing. */
   record Reaches(String name, String other, String at) implements FieldLine {}
 

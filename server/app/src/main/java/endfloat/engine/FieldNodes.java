@@ -37,6 +37,9 @@ final class FieldNodes {
     if (line instanceof FieldLine.Bounds bounds) {
       return List.of(nodes.bounds(bounds));
     }
+    if (line instanceof FieldLine.Unmeasured) {
+      return List.of();
+    }
     return List.of(
         line instanceof FieldLine.Reaches reaches
             ? nodes.reaches(reaches)

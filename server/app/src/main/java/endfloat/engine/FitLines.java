@@ -6,6 +6,7 @@ import endfloat.record.FieldLimit;
 import endfloat.record.FitRow;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The rows of a schedule of fits as values and limits of the graph.
@@ -16,7 +17,11 @@ import java.util.List;
 final class FitLines {
   private final List<FieldLine> lines = new ArrayList<>();
 
-  private FitLines() {}
+  private final Map<String, String> parts;
+
+  private FitLines(Map<String, String> parts) {
+    this.parts = parts;
+  }
 
   /** Name of a row's figure. */
   static String fit(String clause, FitRow row) {
@@ -28,8 +33,11 @@ final class FitLines {
     return fit(clause, row) + ".size" + (at + 1);
   }
 
-  static List<FieldLine> of(Cell cell) {
-    FitLines fits = new FitLines();
+  /**
+   * @param parts names of the register by id
+   */
+  static List<FieldLine> of(Cell cell, Map<String, String> parts) {
+    FitLines fits = new FitLines(parts);
     List<FitRow> rows = cell.fits();
     for (int i = 0; i < rows.size(); i++) {
       fits.row(cell.id(), rows.get(i), "/rows/" + i);
@@ -44,7 +52,7 @@ final class FitLines {
       FitRow.Size size = row.sizes().get(i);
       measured(
           size(clause, row, i),
-          title + ", size of a part",
+          title + ", " + part(size, i),
           row,
           at,
           size.measured(),
@@ -52,6 +60,12 @@ final class FitLines {
           size.asNew(),
           size.worn());
     }
+  }
+
+  /** Whose size it is: by the register, else by its place in the row. */
+  private String part(FitRow.Size size, int at) {
+    String named = size.of().isBlank() ? "" : parts.getOrDefault(size.of(), size.of());
+    return named.isBlank() ? "size of part " + (at + 1) : named;
   }
 
   private static String title(FitRow row) {
@@ -69,6 +83,9 @@ final class FitLines {
       FieldLimit asNew,
       FieldLimit worn) {
     if (expression.isBlank()) {
+      if (!asNew.isEmpty() || !worn.isEmpty()) {
+        lines.add(new FieldLine.Unmeasured(name, title));
+      }
       return;
     }
     lines.add(

@@ -3,6 +3,7 @@ package endfloat.engine;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
+import endfloat.record.RegisteredPart;
 import endfloat.record.Settings;
 import endfloat.units.UnitSystem;
 import endfloat.working.Terms;
@@ -26,7 +27,9 @@ public final class RecordGraph {
   private final ValueGraph graph;
   private Map<String, Known> known = new HashMap<>();
 
-  private record Known(ObjectNode source, String label, Clause clause) {}
+  private Map<String, String> parts = Map.of();
+
+  private record Known(ObjectNode source, String label, Map<String, String> parts, Clause clause) {}
 
   public RecordGraph(ValueGraph graph) {
     this.graph = graph;
@@ -52,6 +55,7 @@ public final class RecordGraph {
   /** Takes the record as it is now. */
   public ValueGraph.Changed update(InvestigationRecord record) {
     Map<String, Known> now = new HashMap<>();
+    parts = parts(record);
     List<Clause> clauses = new ArrayList<>();
     for (Cell cell : record.cells()) {
       if (GIVING.contains(cell.kind())) {
@@ -60,8 +64,9 @@ public final class RecordGraph {
             before != null
                     && sameValues(before.source(), cell)
                     && before.label().equals(cell.number())
+                    && (before.parts().equals(parts) || !cell.kind().equals("fits"))
                 ? before
-                : new Known(cell.source(), cell.number(), clause(cell));
+                : new Known(cell.source(), cell.number(), parts, clause(cell, parts));
         now.put(cell.id(), kept);
         clauses.add(kept.clause());
       }
@@ -82,20 +87,20 @@ public final class RecordGraph {
    * @return empty for a clause of another kind
    */
   public Optional<ValueGraph.Preview> preview(Cell cell) {
-    return fields(cell).map(graph::preview);
+    return fields(cell, parts).map(graph::preview);
   }
 
   /** The name that the expression entered at a place of a clause gives its value to. */
   public static Optional<String> nameAt(Cell cell, String field) {
-    return fields(cell).stream()
+    return fields(cell, Map.of()).stream()
         .flatMap(clause -> clause.lines().stream())
         .filter(line -> line instanceof FieldLine.Stated stated && stated.text().at().equals(field))
         .map(FieldLine::name)
         .findFirst();
   }
 
-  private static Optional<Clause.Fields> fields(Cell cell) {
-    return GIVING.contains(cell.kind()) && clause(cell) instanceof Clause.Fields fields
+  private static Optional<Clause.Fields> fields(Cell cell, Map<String, String> parts) {
+    return GIVING.contains(cell.kind()) && clause(cell, parts) instanceof Clause.Fields fields
         ? Optional.of(fields)
         : Optional.empty();
   }
@@ -108,11 +113,20 @@ public final class RecordGraph {
             && GIVEN_BY_A_TABLE.stream().allMatch(field -> before.get(field) == now.get(field));
   }
 
-  private static Clause clause(Cell cell) {
+  /** The parts of the register as people call them, by id. */
+  private static Map<String, String> parts(InvestigationRecord record) {
+    Map<String, String> parts = new HashMap<>();
+    for (RegisteredPart part : record.parts()) {
+      parts.putIfAbsent(part.id(), part.name().isBlank() ? part.number() : part.name());
+    }
+    return parts;
+  }
+
+  private static Clause clause(Cell cell, Map<String, String> parts) {
     return switch (cell.kind()) {
       case "working" -> new Clause.Working(cell.id(), cell.number(), cell.text());
       case "readings" -> new Clause.Readings(cell.id(), cell.number(), cell.readings());
-      case "fits" -> new Clause.Fields(cell.id(), cell.number(), FitLines.of(cell));
+      case "fits" -> new Clause.Fields(cell.id(), cell.number(), FitLines.of(cell, parts));
       case "table" -> new Clause.Table(cell.id(), cell.number(), TableParts.of(cell.table()));
       case "java" ->
           new Clause.Java(

@@ -1,5 +1,6 @@
 package endfloat.engine;
 
+import endfloat.record.Reading;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -28,11 +29,40 @@ public final class Stages {
     GraphSource source = graph.source();
     return ValueGraph.of(
         new GraphSource(
-            source.clauses(),
+            source.clauses().stream()
+                .map(clause -> said(clause, source.settings().stage()))
+                .toList(),
             source.instruments(),
             source.materials(),
             source.settings().atStage(stage),
             source.date()));
+  }
+
+  /** What was read without a stage said was read at the present one. */
+  private static Clause said(Clause clause, String present) {
+    return clause instanceof Clause.Readings readings
+        ? new Clause.Readings(
+            readings.id(),
+            readings.label(),
+            readings.readings().stream().map(reading -> said(reading, present)).toList())
+        : clause;
+  }
+
+  private static Reading said(Reading reading, String present) {
+    return !reading.stage().isBlank()
+        ? reading
+        : new Reading(
+            reading.name(),
+            reading.what(),
+            reading.unit(),
+            reading.instrument(),
+            reading.part(),
+            present,
+            reading.temperature(),
+            reading.material(),
+            reading.axes(),
+            reading.entries(),
+            reading.source());
   }
 
   /** The worst verdict on each figure that has one, at each stage that is fully read. */

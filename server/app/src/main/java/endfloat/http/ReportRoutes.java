@@ -82,7 +82,7 @@ final class ReportRoutes {
     return "1".equals(ctx.queryParam("limits"));
   }
 
-  private static PaperSize paper(Context ctx) {
+  static PaperSize paper(Context ctx) {
     return "letter".equals(ctx.queryParam("paper")) ? PaperSize.LETTER : PaperSize.A4;
   }
 

@@ -74,7 +74,7 @@ final class Appendix {
       }
       out.start("div", "id", "numbers-" + cell.id());
       String caption = "Numbers of the chart " + cell.number() + ", " + cell.title();
-      out.start("table", "class", "register charted").element("caption", "", caption);
+      out.table("register charted", "", caption);
       out.start("thead").start("tr");
       chart.get("heads").forEach(head -> out.start("th", "scope", "col").text(head.asText()).end());
       out.end().end().start("tbody");
@@ -88,7 +88,7 @@ final class Appendix {
   }
 
   private void table(String caption, String... heads) {
-    out.start("table", "class", "register").element("caption", "", caption);
+    out.table("register", "", caption);
     out.start("thead").start("tr");
     for (String head : heads) {
       out.start("th", "scope", "col").text(head).end();

@@ -31,8 +31,7 @@ final class BoardParts {
   }
 
   void fits(JsonNode clause) {
-    out.start("table", "class", "fits");
-    out.element("caption", "unseen", "Schedule of fits and clearances");
+    out.table("fits", "unseen", "Schedule of fits and clearances");
     out.start("thead").start("tr");
     out.start("th", "scope", "col", "class", "item").text("Item").end();
     out.start("th", "scope", "col").text("Fit").end();
@@ -121,8 +120,7 @@ final class BoardParts {
   }
 
   void findings(JsonNode clause) {
-    out.start("table", "class", "findings");
-    out.element("caption", "unseen", "Findings of " + clause.path("number").asText());
+    out.table("findings", "unseen", "Findings of " + clause.path("number").asText());
     heads("Part and place", "Damage", "How it was looked for", "State found", "Disposition");
     out.end().end().start("tbody");
     for (JsonNode one : clause.path("source").path("findings")) {
@@ -149,8 +147,7 @@ final class BoardParts {
   }
 
   void approval(JsonNode roles) {
-    out.start("table", "class", "approval");
-    out.element("caption", "unseen", "Prepared, checked, approved");
+    out.table("approval", "unseen", "Prepared, checked, approved");
     heads("Role", "Name", "Date", "Signature", "Remark");
     out.end().end().start("tbody");
     for (JsonNode role : roles) {

@@ -34,8 +34,7 @@ final class CausesPart {
   }
 
   private void marks() {
-    out.start("table", "class", "causes");
-    out.element("caption", "unseen", "Candidate causes across, evidence down");
+    out.table("causes", "unseen", "Candidate causes across, evidence down");
     out.start("thead").start("tr").start("th", "scope", "col", "class", "evidence");
     out.text("Evidence").end();
     for (JsonNode cause : causes()) {
@@ -80,7 +79,7 @@ final class CausesPart {
   }
 
   private void effects() {
-    out.start("table", "class", "effect").element("caption", "unseen", "Effect, needed and left");
+    out.table("effect", "unseen", "Effect, needed and left");
     out.start("tbody");
     effect("Effect observed", board.path("observed").asText());
     effect("Size needed for the damage", board.path("needed").asText());
@@ -110,8 +109,7 @@ final class CausesPart {
   }
 
   private void reasons() {
-    out.start("table", "class", "reasons");
-    out.element("caption", "unseen", "Why, cause by cause");
+    out.table("reasons", "unseen", "Why, cause by cause");
     out.start("thead").start("tr");
     out.start("th", "scope", "col", "class", "cause").text("Cause").end();
     out.start("th", "scope", "col", "class", "mark").text("Mark").end();

@@ -29,9 +29,28 @@ public final class ComparisonPage {
    */
   public static String html(JsonNode comparison, PaperSize paper) {
     ComparisonPage page = new ComparisonPage(comparison);
-    Strip strip = page.strip();
-    String title = "Comparison " + strip.number();
-    return Paper.page(title, "", strip.engine(), PageLook.css(paper, strip), page.body());
+    return page.page(PageLook.css(paper, page.strip()), "");
+  }
+
+  /**
+   * The same with ways onward above it, for a reader whom Endfloat serves.
+   *
+   * @param query of the address, which says what is compared
+   */
+  public static String served(JsonNode comparison, PaperSize paper, String query) {
+    ComparisonPage page = new ComparisonPage(comparison);
+    return page.page(PageLook.css(paper, page.strip()), OnwardFromPaper.ofComparison(query, paper));
+  }
+
+  /** The same markup for the layout that makes a PDF of it. */
+  public static String forSheets(JsonNode comparison, PaperSize paper) {
+    ComparisonPage page = new ComparisonPage(comparison);
+    return page.page(PageLook.forSheets(paper, page.strip()), "");
+  }
+
+  private String page(String css, String before) {
+    Strip strip = strip();
+    return Paper.page("Comparison " + strip.number(), "", strip.engine(), css, before + body());
   }
 
   private String body() {
@@ -85,7 +104,10 @@ public final class ComparisonPage {
   private static String number(JsonNode side) {
     String number = side.path("record_number").asText();
     String rev = side.path("revision").asText();
-    return (number.isBlank() ? "not numbered" : number) + (rev.isBlank() ? "" : " rev " + rev);
+    String stage = side.path("stage").asText();
+    return (number.isBlank() ? "not numbered" : number)
+        + (rev.isBlank() ? "" : " rev " + rev)
+        + (stage.isBlank() ? "" : ", " + stage);
   }
 
   private static String engine(JsonNode side) {
@@ -128,7 +150,10 @@ public final class ComparisonPage {
 
   private void section(String title) {
     sections++;
-    out.start("h2").element("span", "no", String.valueOf(sections)).text(title).end();
+    out.start("h2", "id", "part-" + sections)
+        .element("span", "no", String.valueOf(sections))
+        .text(title)
+        .end();
   }
 
   private interface Chosen {
@@ -144,7 +169,7 @@ public final class ComparisonPage {
       out.element("p", "quiet", "None.");
       return;
     }
-    out.start("table", "class", "sides").element("caption", "unseen", caption);
+    out.table("sides", "unseen", caption);
     out.start("thead").start("tr");
     head("clause", "Clause");
     head("", "What");
@@ -250,7 +275,7 @@ public final class ComparisonPage {
     if (table.path("first").isEmpty()) {
       return;
     }
-    out.start("table", "class", "sides").element("caption", "unseen", "Rows that differ");
+    out.table("sides", "unseen", "Rows that differ");
     out.start("thead").start("tr");
     head("clause", "Row");
     head("", "Column");
@@ -308,7 +333,7 @@ public final class ComparisonPage {
       out.element("p", "quiet", "None.");
       return;
     }
-    out.start("table", "class", "words").element("caption", "unseen", title);
+    out.table("words", "unseen", title);
     out.start("thead").start("tr");
     head("clause", "Clause");
     head("what", "What");

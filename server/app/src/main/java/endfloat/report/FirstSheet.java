@@ -74,19 +74,20 @@ final class FirstSheet {
       out.text(summary.path(verdict.replace(' ', '_')).asText()).end().end();
     }
     List<String> open = new ArrayList<>();
-    add(open, summary, "limits_waiting", "limits waiting");
-    add(open, summary, "limits_in_error", "limits in error");
-    add(open, summary, "errors", "lines in error");
-    add(open, summary, "waiting", "values waiting");
+    add(open, summary, "limits_waiting", "limit", " waiting");
+    add(open, summary, "limits_in_error", "limit", " in error");
+    add(open, summary, "errors", "line", " in error");
+    add(open, summary, "waiting", "value", " waiting");
     String unsettled = open.isEmpty() ? "none" : String.join(", ", open);
     field("Not judged, in error, waiting", unsettled, open.isEmpty() ? "f" : "f wrong");
     out.end();
   }
 
-  private static void add(List<String> open, JsonNode summary, String field, String words) {
+  private static void add(
+      List<String> open, JsonNode summary, String field, String what, String how) {
     int count = summary.path(field).asInt();
     if (count > 0) {
-      open.add(count + " " + words);
+      open.add(count + " " + what + (count == 1 ? "" : "s") + how);
     }
   }
 }

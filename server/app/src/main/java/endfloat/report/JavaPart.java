@@ -66,8 +66,7 @@ final class JavaPart {
   }
 
   private void table(JsonNode one, String number) {
-    out.start("table", "class", "readings");
-    out.element("caption", "unseen", "Table made by " + number);
+    out.table("readings", "unseen", "Table made by " + number);
     out.start("tr");
     one.path("heads").forEach(head -> out.element("th", "", head.asText()));
     out.end();

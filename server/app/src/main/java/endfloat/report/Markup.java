@@ -25,6 +25,21 @@ final class Markup {
     return this;
   }
 
+  /**
+   * Begins a table that stands by itself: where it is wider than the screen it scrolls in a place
+   * of its own, which the keys reach and which has a name.
+   *
+   * @param captionLook class of the caption, or empty
+   */
+  Markup table(String look, String captionLook, String caption) {
+    tag("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", caption);
+    out.append('>');
+    tag("table", "class", look);
+    out.append('>');
+    open.push("table></div");
+    return element("caption", captionLook, caption);
+  }
+
   Markup end() {
     out.append("</").append(open.pop()).append('>');
     return this;

@@ -6,21 +6,39 @@ import endfloat.record.RecordId;
 final class OnwardFromPaper {
   private final Markup out = new Markup();
   private final String page;
+  private final String asked;
   private final boolean letter;
   private final boolean limits;
 
   private OnwardFromPaper(RecordId id, String page, PaperSize paper, boolean limits) {
-    this.page = "/record/" + id.text() + "/" + page;
+    this("/record/" + id.text() + "/" + page, "", paper, limits, "/sheet/" + id.text(), "Sheet");
+  }
+
+  private OnwardFromPaper(
+      String page, String asked, PaperSize paper, boolean limits, String back, String words) {
+    this.page = page;
+    this.asked = asked;
     this.letter = paper == PaperSize.LETTER;
     this.limits = limits;
     out.start("nav", "class", "onward", "aria-label", "Ways onward");
-    link("/sheet/" + id.text(), "Sheet");
+    link(back, words);
     link(address(".pdf", letter, limits), letter ? "PDF, Letter" : "PDF, A4");
     link(address("", !letter, limits), letter ? "For A4 paper" : "For Letter paper");
   }
 
   static String ofReport(RecordId id, PaperSize paper) {
     OnwardFromPaper ways = new OnwardFromPaper(id, "report", paper, false);
+    ways.link(ways.address("", ways.letter, false, "download"), "Keep as a file");
+    return ways.out.end().finished();
+  }
+
+  /**
+   * @param query says what is compared
+   */
+  static String ofComparison(String query, PaperSize paper) {
+    String back = "/compare?" + query;
+    OnwardFromPaper ways =
+        new OnwardFromPaper("/compare/report", "&" + query, paper, false, back, "Comparison");
     ways.link(ways.address("", ways.letter, false, "download"), "Keep as a file");
     return ways.out.end().finished();
   }
@@ -33,7 +51,7 @@ final class OnwardFromPaper {
   }
 
   private String address(String ending, boolean onLetter, boolean withLimits, String... more) {
-    StringBuilder query = new StringBuilder();
+    StringBuilder query = new StringBuilder(asked);
     if (onLetter) {
       query.append("&paper=letter");
     }

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 final class PageLook {
   private static final Pattern INK =
       Pattern.compile("--([a-z0-9-]+):\\s*light-dark\\((#[0-9a-fA-F]+),");
+  private static final Pattern HEAD_ROOM = Pattern.compile("--head-room:\\s*([0-9.]+mm)");
   private static final String[][] FACES = {
     {"Endfloat Lettering", "endfloat-lettering", "400", "normal"},
     {"Endfloat Maths", "endfloat-maths", "400", "normal"},
@@ -36,10 +37,20 @@ final class PageLook {
 
   /** The same for the layout that makes a PDF: it brings its own faces. */
   static String forSheets(PaperSize paper, Strip strip) {
+    String look = text("/endfloat/report/report.css");
     return pages(paper, strip)
-        + text("/endfloat/report/report.css")
+        + look
         + onPaper(text("/web/css/strip.css"))
-        + text("/endfloat/report/sheets.css");
+        + headRoom(text("/endfloat/report/sheets.css"), look);
+  }
+
+  /** That layout knows no custom properties: what the report says of its heads is put in. */
+  private static String headRoom(String css, String look) {
+    Matcher room = HEAD_ROOM.matcher(look);
+    if (!room.find()) {
+      throw new IllegalStateException("the report does not say what room its heads hold");
+    }
+    return css.replace("var(--head-room)", room.group(1));
   }
 
   /** Of a blank form. */

@@ -69,8 +69,7 @@ final class PhotoPart {
     if (shown.isEmpty()) {
       return;
     }
-    out.start("table", "class", "register");
-    out.element("caption", "", "Photographs; shown without what the camera wrote beside them");
+    out.table("register", "", "Photographs; shown without what the camera wrote beside them");
     out.start("thead").start("tr");
     for (String head : List.of("Clause", "Shows", "SHA-256 of the file as it came")) {
       out.start("th", "scope", "col").text(head).end();

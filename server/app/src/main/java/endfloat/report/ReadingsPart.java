@@ -48,8 +48,7 @@ final class ReadingsPart {
     }
     Set<String> stages = new LinkedHashSet<>();
     readings.forEach(reading -> stages.addAll(stages(reading)));
-    out.start("table", "class", "readings");
-    out.element("caption", "unseen", "Readings of " + clause.number());
+    out.table("readings", "unseen", "Readings of " + clause.number());
     out.start("thead").start("tr");
     out.start("th", "scope", "col", "class", "name").text("Name").end();
     out.start("th", "scope", "col").text("Reading").end();
@@ -201,9 +200,8 @@ final class ReadingsPart {
       List<String> columns,
       int room,
       Map<List<String>, Map<String, List<Reading.Entry>>> rows) {
-    out.start("table", "class", "stations");
-    out.element(
-        "caption", "unseen", "Stations of " + reading.name() + " by " + String.join(", ", across));
+    out.table(
+        "stations", "unseen", "Stations of " + reading.name() + " by " + String.join(", ", across));
     out.start("thead").start("tr");
     down.forEach(axis -> out.start("th", "scope", "col").text(axis).end());
     for (String column : columns) {

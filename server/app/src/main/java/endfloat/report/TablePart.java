@@ -32,8 +32,7 @@ final class TablePart {
       judged |= line.has("verdict");
     }
     out.element("p", "under", said());
-    out.start("table", "class", "listed");
-    out.element("caption", "unseen", "Rows of the table");
+    out.table("listed", "unseen", "Rows of the table");
     out.start("thead").start("tr").start("th", "scope", "col").text("Row").end();
     for (int i = 0; i < columns.size(); i++) {
       out.start("th", "scope", "col", "class", look(columns.get(i)));

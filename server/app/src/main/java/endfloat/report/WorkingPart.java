@@ -16,8 +16,7 @@ final class WorkingPart {
     if (clause.path("lines").isEmpty()) {
       return;
     }
-    out.start("table", "class", "lines");
-    out.element("caption", "unseen", "Lines of " + clause.path("number").asText());
+    out.table("lines", "unseen", "Lines of " + clause.path("number").asText());
     out.start("thead").start("tr");
     out.start("th", "scope", "col", "class", "name").text("Name").end();
     out.start("th", "scope", "col").text("Working").end();

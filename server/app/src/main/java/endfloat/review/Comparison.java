@@ -6,15 +6,18 @@ import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
 import endfloat.engine.RecordGraph;
 import endfloat.engine.Shown;
+import endfloat.engine.Stages;
 import endfloat.engine.Value;
 import endfloat.engine.ValueGraph;
 import endfloat.engine.Verdict;
+import endfloat.record.AtStage;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.TitleBlock;
 import endfloat.units.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Two records side by side, or two states of one: readings, figures, verdicts, formulas and texts.
@@ -41,10 +44,32 @@ public record Comparison(
     List<Wording> formulas,
     List<Wording> texts) {
 
-  /** One record and what comes out of it. */
+  /** One record, and what comes out of it at a stage. */
   public record Side(InvestigationRecord record, ValueGraph graph) {
-    static Side of(InvestigationRecord record) {
-      return new Side(record, RecordGraph.of(record).graph());
+    /**
+     * @param stage as found, as left; empty for the one that the record is at
+     * @throws StageNotReadException if nothing is read at it
+     */
+    static Side of(InvestigationRecord record, String stage) {
+      Side side = new Side(record, RecordGraph.of(record).graph());
+      if (stage.isBlank() || stage.equals(side.stage())) {
+        return side;
+      }
+      Set<String> stages = side.stages();
+      if (!stages.contains(stage)) {
+        throw new StageNotReadException(stage, stages);
+      }
+      return new Side(record, RecordGraph.of(AtStage.of(record, stage)).graph());
+    }
+
+    /** The stage that it is compared at. */
+    public String stage() {
+      return settings().stage();
+    }
+
+    /** The stages at which anything is read. */
+    public Set<String> stages() {
+      return Stages.of(graph);
     }
 
     GraphSettings settings() {
@@ -150,8 +175,19 @@ public record Comparison(
 
   /** Works both records out and compares them. */
   public static Comparison of(InvestigationRecord left, InvestigationRecord right) {
-    Side one = Side.of(left);
-    Side other = Side.of(right);
+    return of(left, "", right, "");
+  }
+
+  /**
+   * Works both records out, each at a stage, and compares them.
+   *
+   * @param stageLeft as found, as left; empty for the one that the record is at
+   * @throws StageNotReadException if nothing is read at one of the stages
+   */
+  public static Comparison of(
+      InvestigationRecord left, String stageLeft, InvestigationRecord right, String stageRight) {
+    Side one = Side.of(left, stageLeft);
+    Side other = Side.of(right, stageRight);
     boolean sameEngine = isSameRecord(left.titleBlock(), right.titleBlock());
     SharedRoots roots = SharedRoots.of(one, other, sameEngine);
     ComparedFigures figures = ComparedFigures.of(one, other, roots);

@@ -55,6 +55,8 @@ public final class ComparisonJson {
     out.put("title", block.title()).put("record_number", block.recordNumber());
     out.put("revision", block.revision()).put("date", block.date());
     out.put("engine_serial", block.engineSerial()).put("engine_type", block.engineType());
+    out.put("stage", side.stage());
+    side.stages().forEach(out.putArray("stages")::add);
     return out.put("source_hash", side.record().sourceHash());
   }
 

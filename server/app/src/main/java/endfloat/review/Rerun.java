@@ -2,8 +2,10 @@ package endfloat.review;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.record.Cell;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.NewRecord;
+import endfloat.record.Reading;
 import endfloat.record.RecordException;
 import endfloat.record.RecordHash;
 import endfloat.record.TitleBlock;
@@ -13,8 +15,10 @@ import endfloat.table.ReadingsTable;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Runs a record again with the readings of another engine: same clauses, workings, limits and
@@ -92,7 +96,36 @@ public final class Rerun {
     provenance.put("readings_file", readings.fileName());
     provenance.put("readings_hash", RecordHash.ofBytes(readings.file()));
     tree.set("provenance", provenance);
-    return new Done(InvestigationRecord.of(tree), List.copyOf(notices));
+    InvestigationRecord made = InvestigationRecord.of(tree);
+    notices.addAll(overdue(made));
+    return new Done(made, List.copyOf(notices));
+  }
+
+  /**
+   * Instruments that were read although their calibration had run out by the day of the readings.
+   */
+  private static List<String> overdue(InvestigationRecord made) {
+    String day = made.titleBlock().date();
+    Set<String> read = new HashSet<>();
+    for (Cell cell : made.cells()) {
+      for (Reading reading : cell.readings()) {
+        read.add(reading.instrument());
+        reading.entries().forEach(entry -> read.add(entry.instrument()));
+      }
+    }
+    return made.instruments().stream()
+        .filter(one -> read.contains(one.id()) && !one.due().isBlank())
+        .filter(one -> one.due().compareTo(day) < 0)
+        .map(
+            one ->
+                "instrument "
+                    + one.id()
+                    + " was due for calibration on "
+                    + one.due()
+                    + ", before the readings of "
+                    + day
+                    + "; have it calibrated, or say why its readings may stand")
+        .toList();
   }
 
   /**

@@ -12,6 +12,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -96,6 +98,24 @@ class CommandsTest {
     assertTrue(Files.readString(out).contains("0.161"));
     assertEquals(Exit.DONE, Run.of("", "agree", out.toString()).code());
     assertEquals(Exit.DONE, Run.of("", "agree", out.toString(), "--exact").code());
+  }
+
+  /**
+   * The day is that of the readings; an instrument whose calibration had run out by then is named.
+   */
+  @Test
+  void aRerunIsOfTheDayThatItsReadingsWereTaken() throws IOException {
+    Path out = folder.resolve("next.json");
+    Run run = rerun(READINGS, out, "--date", "2026-06-02");
+    assertEquals(Exit.DONE, run.code(), run.err());
+    assertEquals("", run.err());
+    String made = Files.readString(out);
+    assertTrue(made.contains("\"date\": \"2026-06-02\""), made);
+    Run later = rerun(READINGS, folder.resolve("later.json"), "--date", "2027-03-03");
+    assertTrue(later.json().at("/notices/0").asText().contains("due for calibration"), later.out());
+    Run none = rerun(READINGS, folder.resolve("none.json"), "--date", "2 June");
+    assertEquals(Exit.BAD_INPUT, none.code());
+    assertTrue(none.err().contains("Write it as 2026-05-12"), none.err());
   }
 
   @Test
@@ -208,6 +228,13 @@ class CommandsTest {
     assertEquals(Exit.OUTSIDE, run.code(), "a verdict of the second is outside: " + run.err());
     assertTrue(Files.readString(out).contains("How differences are judged"));
     assertEquals(Exit.BAD_INPUT, Run.of("", "compare", name, name, "--report").code());
+    Path pdf = folder.resolve("sides.pdf");
+    Run.of("", "compare", name, name, "--report", "--pdf", "--out", pdf.toString());
+    assertEquals("%PDF-", new String(Files.readAllBytes(pdf), 0, 5, StandardCharsets.US_ASCII));
+    assertEquals(Exit.BAD_INPUT, Run.of("", "compare", name, name, "--pdf").code());
+    Run stage = Run.of("", "compare", name, name, "--stage-b", "as left");
+    assertEquals(Exit.BAD_INPUT, stage.code());
+    assertTrue(stage.err().contains("read at these: as found"), stage.err());
     byte[] before = Files.readAllBytes(record);
     Run over = Run.of("", "compare", name, name, "--report", "--out", name);
     assertEquals(Exit.BAD_INPUT, over.code());
@@ -230,20 +257,16 @@ class CommandsTest {
     assertTrue(Files.exists(folder.resolve("second.json")), run.err());
   }
 
-  private Run rerun(String csv, Path out) throws IOException {
+  private Run rerun(String csv, Path out, String... more) throws IOException {
     Path record = folder.resolve("first.json");
     Files.writeString(record, RECORD);
     Path readings = folder.resolve("readings.csv");
     Files.write(readings, csv.getBytes(StandardCharsets.UTF_8));
-    return Run.of(
-        "",
-        "rerun",
-        record.toString(),
-        "--readings",
-        readings.toString(),
-        "--out",
-        out.toString(),
-        "--json");
+    List<String> words =
+        new ArrayList<>(List.of("rerun", record.toString(), "--readings", readings.toString()));
+    words.addAll(List.of("--out", out.toString(), "--json"));
+    words.addAll(List.of(more));
+    return Run.of("", words.toArray(String[]::new));
   }
 
   private static JsonNode figure(JsonNode printed, String name) {
@@ -264,7 +287,8 @@ class CommandsTest {
         "settings": {"units": "metric", "terms": "british", "coverage": 2, "stage": "as found"},
         "parts": [],
         "instruments": [
-          {"id": "DG", "name": "Dial gauge", "offset": "0.002 mm", "resolution": "0.002 mm"}
+          {"id": "DG", "name": "Dial gauge", "offset": "0.002 mm", "resolution": "0.002 mm",
+           "due": "2027-03-02"}
         ],
         "cells": [
           {"id": "r", "kind": "readings", "title": "Backlash", "readings": [

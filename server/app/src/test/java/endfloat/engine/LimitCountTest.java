@@ -46,10 +46,13 @@ class LimitCountTest {
              "new": {"low": "0.10", "high": "0.20"}, "worn": {"low": "", "high": "0.30"}},
             {"item": "2", "what": "not measured yet", "measured": "bore", "unit": "mm",
              "new": {"low": "", "high": "60.02"}, "worn": {"low": "", "high": ""}},
+            {"item": "4", "what": "nobody has measured it, nor one of its parts", "unit": "mm",
+             "new": {"low": "", "high": "60.02"},
+             "sizes": [{"of": "p1", "new": {"low": "59.98", "high": ""}}, {"of": "p2"}]},
             {"item": "3", "what": "its limit cannot be read", "measured": "1 mm", "unit": "mm",
              "new": {"low": "", "high": "1 +"}, "worn": {"low": "", "high": ""}}]}]}
         """;
     InvestigationRecord read = InvestigationRecord.of(new ObjectMapper().readTree(record));
-    assertEquals(new LimitCount(1, 0, 0, 1, 1), LimitCount.of(RecordGraph.of(read).graph()));
+    assertEquals(new LimitCount(1, 0, 0, 3, 1), LimitCount.of(RecordGraph.of(read).graph()));
   }
 }

@@ -75,6 +75,16 @@ class CompareRoutesTest {
     String strip = loosest.at("/limits/0/strip").asText();
     assertTrue(strip.contains("strip-before") && strip.contains("strip-arrow"), strip);
     assertTrue(compared.path("shared_instruments").size() > 0, compared.toString());
+
+    String both = "left=w6-bevel-mesh&right=" + id;
+    String page = server.get("/compare/report?" + both).body();
+    assertTrue(page.contains("/compare/report.pdf?" + both.replace("&", "&amp;")), "no way to it");
+    HttpResponse<String> pdf = server.get("/compare/report.pdf?paper=letter&" + both);
+    assertEquals("application/pdf", pdf.headers().firstValue("Content-Type").orElse(""));
+    assertTrue(pdf.body().startsWith("%PDF-"));
+    HttpResponse<String> stage = server.get("/api/compare?right_stage=cleaned&" + both);
+    assertEquals(400, stage.statusCode());
+    assertTrue(json(stage).path("wayOut").asText().contains("as found"), stage.body());
   }
 
   @Test

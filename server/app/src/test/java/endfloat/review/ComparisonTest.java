@@ -2,6 +2,7 @@ package endfloat.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -38,6 +39,44 @@ class ComparisonTest {
         """
             .formatted(number, certificate, taken, working.replace("\n", "\\n"));
     return InvestigationRecord.read(json.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Read as found and as left by the same gauge. */
+  private static InvestigationRecord atTwoStages() {
+    ObjectNode tree = record("1", "K 12", "1.000", "gap [mm] = lash - 0.9 mm").tree().deepCopy();
+    ((ObjectNode) tree.at("/cells/0/readings/0"))
+        .withArray("entries")
+        .addObject()
+        .put("stage", "as left")
+        .putArray("taken")
+        .add("1.005");
+    return InvestigationRecord.of(tree);
+  }
+
+  /**
+   * What a reading is at another stage; the gauge is the same one, so only its two steps are left.
+   */
+  @Test
+  void oneRecordIsComparedAsFoundAndAsLeft() {
+    InvestigationRecord record = atTwoStages();
+    Comparison comparison = Comparison.of(record, "as found", record, "as left");
+    assertTrue(comparison.sameEngine());
+    assertEquals("as found", comparison.left().stage());
+    assertEquals("as left", comparison.right().stage());
+    assertEquals("0.0050 ± 0.0016 mm", row(comparison, "gap").difference().orElseThrow().text());
+    assertEquals(List.of(), comparison.texts());
+    assertEquals(record.sourceHash(), comparison.right().record().sourceHash());
+    assertTrue(Comparison.of(record, record).isEqual());
+  }
+
+  @Test
+  void aStageAtWhichNothingIsReadIsRefusedWithThoseAtWhichSomethingIs() {
+    InvestigationRecord record = atTwoStages();
+    StageNotReadException refused =
+        assertThrows(
+            StageNotReadException.class, () -> Comparison.of(record, "", record, "cleaned"));
+    assertEquals("Nothing of the record is read at the stage 'cleaned'.", refused.getMessage());
+    assertEquals("It is read at these: as found, as left.", refused.wayOut());
   }
 
   private static Row row(Comparison comparison, String label) {

@@ -8,10 +8,10 @@ import endfloat.engine.FigureUnit;
 import endfloat.engine.GraphSettings;
 import endfloat.engine.Judgement;
 import endfloat.engine.PlacedLines;
+import endfloat.engine.SeriesText;
 import endfloat.engine.Shown;
 import endfloat.engine.Value;
 import endfloat.engine.Verdict;
-import endfloat.units.Unit;
 import endfloat.working.Kind;
 import endfloat.working.LineProblem;
 import endfloat.working.typeset.Typeset;
@@ -237,13 +237,7 @@ final class FigureViews {
 
   /** A list among the results of a calculation: written out where it is short. */
   private void listed(Figure figure, Figure.Element element, Value.Series series, ObjectNode view) {
-    Unit unit = FigureUnit.of(figure, element, settings);
-    List<Shown> shown =
-        series.elements().stream()
-            .filter(Value.Scalar.class::isInstance)
-            .map(one -> Shown.expanded(((Value.Scalar) one).si(), 0, unit))
-            .toList();
-    shown(SeriesText.of(series, series.elements(), shown), view);
+    shown(SeriesText.of(series, FigureUnit.of(figure, element, settings)), view);
   }
 
   private static void problem(LineProblem problem, ObjectNode view) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import endfloat.engine.HeavyWork;
 import endfloat.engine.Stages;
+import endfloat.record.AtStage;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.Photographs;
 import endfloat.record.TableOrder;
@@ -37,7 +38,7 @@ public final class PaperView {
     Map<String, JsonNode> stages = new LinkedHashMap<>();
     for (String stage : Stages.of(view.graph())) {
       if (!stage.equals(record.settings().stage())) {
-        stages.put(stage, view(atStage(record, stage)).whole().path("figures"));
+        stages.put(stage, view(AtStage.of(record, stage)).whole().path("figures"));
       }
     }
     ObjectNode whole = view.whole();
@@ -89,11 +90,5 @@ public final class PaperView {
     if (view.isBehindWithCharts()) {
       view.drawCharts(() -> {});
     }
-  }
-
-  private static InvestigationRecord atStage(InvestigationRecord record, String stage) {
-    ObjectNode tree = record.tree().deepCopy();
-    tree.withObject("/settings").put("stage", stage);
-    return InvestigationRecord.of(tree);
   }
 }

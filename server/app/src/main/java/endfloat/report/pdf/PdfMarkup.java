@@ -85,7 +85,9 @@ final class PdfMarkup {
   }
 
   private static String anchor(Element heading) {
-    return heading.getParentNode() instanceof Element section ? section.getAttribute("id") : "";
+    return heading.hasAttribute("id")
+        ? heading.getAttribute("id")
+        : heading.getParentNode() instanceof Element section ? section.getAttribute("id") : "";
   }
 
   /** Number and title, apart. */

@@ -1,7 +1,6 @@
-package endfloat.http.view;
+package endfloat.engine;
 
-import endfloat.engine.Shown;
-import endfloat.engine.Value;
+import endfloat.units.Unit;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -9,7 +8,7 @@ import java.util.stream.Collectors;
  * A series where there is room for one value: a list of a few as it is, for their order may count;
  * of anything longer, and of stations, the least and the greatest.
  */
-final class SeriesText {
+public final class SeriesText {
   private static final int FEW = 4;
   private static final int FEW_STATIONS = 2;
 
@@ -19,7 +18,7 @@ final class SeriesText {
    * @param values of the series, in its order
    * @param shown the same as they are shown; fewer where some are no numbers
    */
-  static Shown of(Value.Series series, List<Value> values, List<Shown> shown) {
+  public static Shown of(Value.Series series, List<Value> values, List<Shown> shown) {
     int size = values.size();
     if (size == 0 || shown.size() < size) {
       return new Shown(size + " values", "", "");
@@ -39,6 +38,16 @@ final class SeriesText {
     String to = shown.get(greatest).value();
     // where it has to be broken, then behind the dots
     return new Shown(from.equals(to) ? from : from + "\u00a0.. " + to, unit, "");
+  }
+
+  /** A list among the results of a calculation. */
+  public static Shown of(Value.Series series, Unit unit) {
+    List<Shown> shown =
+        series.elements().stream()
+            .filter(Value.Scalar.class::isInstance)
+            .map(one -> Shown.expanded(((Value.Scalar) one).si(), 0, unit))
+            .toList();
+    return of(series, series.elements(), shown);
   }
 
   private static double si(Value value) {
