@@ -84,6 +84,14 @@ public final class Material {
     return MaterialTable.LIBRARY.find(name);
   }
 
+  /**
+   * The material under which a property stands on file: that of the alloy for a temper of it, so
+   * that one alloy under two names is known to be one.
+   */
+  public static Optional<String> filedUnder(String name, String property) {
+    return onFile(name).flatMap(known -> MaterialTable.LIBRARY.owner(known, property));
+  }
+
   /** Names of all materials on file, for a list to choose from. */
   public static List<String> names() {
     return MaterialTable.LIBRARY.names();

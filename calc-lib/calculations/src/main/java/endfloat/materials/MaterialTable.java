@@ -116,9 +116,16 @@ final class MaterialTable {
 
   /** A value of a material or of the one whose values it shares. */
   Optional<StoredValue> value(String material, String property) {
-    StoredValue own = values.getOrDefault(material, Map.of()).get(property);
+    return owner(material, property).map(owner -> values.get(owner).get(property));
+  }
+
+  /** The material itself or the one whose value it shares; empty where none is on file. */
+  Optional<String> owner(String material, String property) {
+    if (values.getOrDefault(material, Map.of()).containsKey(property)) {
+      return Optional.of(material);
+    }
     String like = shared.get(material);
-    return own == null && !like.isEmpty() ? value(known(like), property) : Optional.ofNullable(own);
+    return like.isEmpty() ? Optional.empty() : owner(known(like), property);
   }
 
   /** Conditions of a material that have a value of their own. */

@@ -117,7 +117,10 @@ final class CalculationRun {
         what.append(what.length() == 0 ? "" : ", ").append(words.text());
       }
     }
-    String subject = what.length() == 0 ? identity : what.toString();
+    String subject =
+        what.length() == 0
+            ? identity
+            : Materials.subject(calculation, what.toString(), result.name());
     return new Root(
         "library:" + calculation.name() + ":" + subject + ":" + result.name(),
         Root.Kind.LIBRARY,

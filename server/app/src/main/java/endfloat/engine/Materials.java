@@ -1,5 +1,6 @@
 package endfloat.engine;
 
+import endfloat.catalogue.Calculation;
 import endfloat.definition.Progress;
 import endfloat.engine.Value.Absent;
 import endfloat.engine.Value.Fields;
@@ -135,6 +136,16 @@ final class Materials {
       fields.add(field(entered, names.get(i), ofLibrary, frame));
     }
     return new Fields(names, fields);
+  }
+
+  /**
+   * Whose error the error of a property is: one alloy has one, whatever name or temper it is called
+   * by. What other calculations look up goes by the text as it is.
+   */
+  static String subject(Calculation calculation, String text, String property) {
+    return calculation.name().equals(CALCULATION)
+        ? Material.filedUnder(text, property).orElse(text)
+        : text;
   }
 
   private static Value library(CalculateTerm term, Value[] values, String identity, Frame frame) {

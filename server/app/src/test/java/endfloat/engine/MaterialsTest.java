@@ -139,4 +139,25 @@ class MaterialsTest {
             .get(0)
             .label());
   }
+
+  /** x - x has no uncertainty (JCGM 100:2008, 5.2.2), whatever x is called. */
+  @Test
+  void oneAlloyUnderTwoNamesHasOneError() {
+    SheetOfLines sheet =
+        SheetOfLines.of(
+            """
+            country [1/K] = material("aluminium 6061").expansion - material("Aluminum 6061").expansion
+            standard [1/K] = material("En24").expansion - material("4340").expansion
+            temper [1/K] = material("6061").expansion - material("6061-T6").expansion
+            other [1/K] = material("6061").expansion - material("1100").expansion
+            """);
+    assertEquals(List.of(), sheet.errors());
+    for (String name : List.of("country", "standard", "temper")) {
+      assertEquals(0, (double) sheet.result(name).orElseThrow().u(), 1e-20, name);
+    }
+    assertEquals(
+        23.6e-6 * 0.05 / Math.sqrt(3) * Math.sqrt(2),
+        (double) sheet.result("other").orElseThrow().u(),
+        1e-12);
+  }
 }
