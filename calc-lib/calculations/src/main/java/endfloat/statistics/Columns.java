@@ -111,8 +111,18 @@ public final class Columns {
     return new Mean().evaluate(x);
   }
 
+  /** Exactly 0 where all are the same, whatever their mean was rounded to. */
   static double deviation(double[] x) {
-    return Math.sqrt(new Variance().evaluate(x));
+    return isConstant(x) ? 0 : Math.sqrt(new Variance().evaluate(x));
+  }
+
+  static boolean isConstant(double[] x) {
+    for (double value : x) {
+      if (value != x[0]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   static void holdPairs(double[] x, double[] y, int least) {

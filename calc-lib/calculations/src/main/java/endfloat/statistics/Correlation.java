@@ -2,11 +2,9 @@ package endfloat.statistics;
 
 import endfloat.definition.Calculates;
 import endfloat.definition.In;
-import endfloat.definition.RefusedException;
 import java.util.Arrays;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
-import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 import org.apache.commons.math3.stat.ranking.NaturalRanking;
 
 /** Whether two columns go together. */
@@ -46,8 +44,8 @@ public final class Correlation {
    * @param x values
    * @param y values, one for each x
    * @return coefficient, its 95 % interval by Fisher's transformation, and the chance
-   * @throws RefusedException with fewer than four pairs, unequal lists or a column that never
-   *     varies
+   * @throws endfloat.definition.RefusedException with fewer than four pairs, unequal lists or a
+   *     column that never varies
    */
   @Calculates(
       source =
@@ -55,10 +53,11 @@ public final class Correlation {
               + " standard deviation 1/√(n − 3), chance by t with n − 2 degrees of freedom:"
               + " Hollander and Wolfe, Nonparametric Statistical Methods (1973), chapter 8",
       cautions = {NO_CAUSE, CHOSEN},
+      partials = "linearCorrelationPartials",
       terms = {"Pearson", "r", "relation", "association"})
   public static Linear linearCorrelation(@In("<x>") double[] x, @In("<y>") double[] y) {
     Columns.holdPairs(x, y, 4);
-    double r = pearson(x, y);
+    double r = LeastSquares.together(x, y).coefficient();
     double reach = new NormalDistribution().inverseCumulativeProbability(0.975);
     double half = reach / Math.sqrt(x.length - 3.0);
     double z = 0.5 * StrictMath.log((1 + r) / (1 - r));
@@ -69,6 +68,36 @@ public final class Correlation {
         whole ? r : StrictMath.tanh(z + half),
         chance(r, x.length),
         x.length);
+  }
+
+  /** How each of the results moves with each x and each y. */
+  public static double[][] linearCorrelationPartials(double[] x, double[] y) {
+    LeastSquares sums = LeastSquares.together(x, y);
+    Linear all = linearCorrelation(x, y);
+    int n = x.length;
+    double r = all.coefficient();
+    double rest = (1 - r) * (1 + r);
+    double t = Math.abs(r) * Math.sqrt((n - 2) / rest);
+    // at 0 the chance turns, at 1 the interval has no width
+    double chance =
+        r == 0
+            ? Double.NaN
+            : -2
+                * Math.signum(r)
+                * new TDistribution(n - 2.0).density(t)
+                * Math.sqrt(n - 2.0)
+                / (rest * Math.sqrt(rest));
+    double[] byCoefficient = {
+      1, (1 - all.low() * all.low()) / rest, (1 - all.high() * all.high()) / rest, chance, 0
+    };
+    double[][] partials = new double[5][2 * n];
+    for (int k = 0; k < partials.length; k++) {
+      for (int i = 0; i < n; i++) {
+        partials[k][i] = byCoefficient[k] * sums.coefficientByX(i);
+        partials[k][n + i] = byCoefficient[k] * sums.coefficientByY(i);
+      }
+    }
+    return partials;
   }
 
   /**
@@ -85,13 +114,14 @@ public final class Correlation {
    * Rank correlation (Spearman): whether one column rises with the other, however it does.
    *
    * <p>Equal values share the mean of their ranks. The chance is counted out over all orders up to
-   * nine pairs without equal values, else it is that of t with n − 2 degrees of freedom.
+   * nine pairs without equal values, and for columns in one order throughout; else it is that of t
+   * with n − 2 degrees of freedom, which far out is rough with few pairs.
    *
    * @param x values
    * @param y values, one for each x
    * @return coefficient and chance
-   * @throws RefusedException with fewer than four pairs, unequal lists or a column that never
-   *     varies
+   * @throws endfloat.definition.RefusedException with fewer than four pairs, unequal lists or a
+   *     column that never varies
    */
   @Calculates(
       source =
@@ -110,9 +140,34 @@ public final class Correlation {
     NaturalRanking ranking = new NaturalRanking();
     double[] a = ranking.rank(x);
     double[] b = ranking.rank(y);
-    double rho = pearson(a, b);
+    double rho = LeastSquares.together(a, b).coefficient();
     boolean counted = x.length <= COUNTED_OUT && isDistinct(a) && isDistinct(b);
-    return new Ranked(rho, counted ? countedOut(a, b) : chance(rho, x.length), x.length);
+    double chance =
+        counted ? countedOut(a, b) : isInOneOrder(a, b) ? ofOneOrder(a) : chance(rho, x.length);
+    return new Ranked(rho, chance, x.length);
+  }
+
+  /** Whether one column rises, or falls, wherever the other does, equal values with equal ones. */
+  private static boolean isInOneOrder(double[] a, double[] b) {
+    double[] falling = new double[b.length];
+    for (int i = 0; i < b.length; i++) {
+      falling[i] = b.length + 1 - b[i];
+    }
+    return Arrays.equals(a, b) || Arrays.equals(a, falling);
+  }
+
+  /** Share of all orders that are this one or its opposite: t has no end, orders have. */
+  private static double ofOneOrder(double[] ranks) {
+    double[] sorted = ranks.clone();
+    Arrays.sort(sorted);
+    double share = 2;
+    int alike = 0;
+    for (int i = 0; i < sorted.length; i++) {
+      alike = i > 0 && sorted[i] == sorted[i - 1] ? alike + 1 : 1;
+      // of the n! orders those that only exchange equal values are no others
+      share *= (double) alike / (i + 1);
+    }
+    return Math.min(1, share);
   }
 
   /** Ranks do not move with small changes of the values. */
@@ -120,19 +175,11 @@ public final class Correlation {
     return new double[3][x.length + y.length];
   }
 
-  private static double pearson(double[] x, double[] y) {
-    double r = new PearsonsCorrelation().correlation(x, y);
-    if (!Double.isFinite(r)) {
-      throw new RefusedException("one of the columns has one value throughout");
-    }
-    return Math.max(-1, Math.min(1, r));
-  }
-
   private static double chance(double r, int n) {
     if (Math.abs(r) == 1) {
       return 0;
     }
-    double t = Math.abs(r) * Math.sqrt((n - 2) / (1 - r * r));
+    double t = Math.abs(r) * Math.sqrt((n - 2) / ((1 - r) * (1 + r)));
     return 2 * new TDistribution(n - 2.0).cumulativeProbability(-t);
   }
 

@@ -27,11 +27,18 @@ final class CalculationRun {
   private final CalculateTerm term;
   private final Calculation calculation;
   private final Value[] values;
+
+  /** So many gradients are added one after the other. */
+  private static final int FEW = 32;
+
   private final String identity;
   private final Frame frame;
   private final Progress progress;
   private final Object[] arguments;
   private String refusedNearby = "";
+
+  /** Numbers of which the uncertainty cannot be stated, though that of others can. */
+  private boolean[] unstated = new boolean[0];
 
   CalculationRun(
       CalculateTerm term, Value[] values, String identity, Frame frame, Progress progress) {
@@ -48,6 +55,7 @@ final class CalculationRun {
   Value value() {
     Object[] results = call();
     double[] numbers = Outputs.numbers(results, calculation.results());
+    unstated = new boolean[numbers.length];
     Gradient[] gradients = gradients(numbers);
     Bending.note(term, values, arguments, numbers, gradients, frame);
     int[] next = {0};
@@ -84,8 +92,13 @@ final class CalculationRun {
 
   private Value value(Object result, Result declared, Gradient[] gradients, int[] next) {
     if (result instanceof Double number) {
-      Gradient gradient = gradients[next[0]++];
-      return Functions.scalar(term.span(), number, gradient);
+      int at = next[0]++;
+      return unstated[at]
+          ? new Absent(
+              (declared.name().isEmpty() ? calculation.name() : declared.name())
+                  + " changes without a slope here, so its uncertainty cannot be stated;"
+                  + " to have it alone give the values without uncertainty")
+          : Functions.scalar(term.span(), number, gradients[at]);
     }
     if (result instanceof Uncertain uncertain) {
       Gradient gradient = gradients[next[0]++];
@@ -140,6 +153,10 @@ final class CalculationRun {
     }
     double[][] partials = exactPartials();
     boolean ofLists = partials != null && Outputs.isWhole(partials, numbers.length, arguments);
+    List<List<Gradient>> parts = new ArrayList<>();
+    for (int k = 0; k < numbers.length; k++) {
+      parts.add(new ArrayList<>());
+    }
     int column = -1;
     int before = 0;
     for (int i = 0; i < values.length; i++) {
@@ -159,8 +176,12 @@ final class CalculationRun {
         } else if (quantity && partials != null) {
           slopes = Outputs.column(partials, column, calculation.results(), numbers.length);
         }
-        add(gradients, numbers, slopes == null ? differences(place, numbers) : slopes, place);
+        boolean exact = ofLists && slopes != null && calculation.givesRecord();
+        add(parts, numbers, slopes == null ? differences(place, numbers) : slopes, place, exact);
       }
+    }
+    for (int k = 0; k < gradients.length; k++) {
+      gradients[k] = sum(parts.get(k), 0, parts.get(k).size());
     }
     addModelError(gradients);
     addScatter(gradients);
@@ -174,16 +195,41 @@ final class CalculationRun {
     return calculation.partials().get().at(arguments.clone());
   }
 
-  private void add(Gradient[] gradients, double[] numbers, double[] slopes, Arguments.Place place) {
-    for (int k = 0; k < gradients.length; k++) {
+  /**
+   * @param exact slopes of columns that the calculation brings itself, and of several results: one
+   *     that has none leaves the others as they are
+   */
+  private void add(
+      List<List<Gradient>> parts,
+      double[] numbers,
+      double[] slopes,
+      Arguments.Place place,
+      boolean exact) {
+    for (int k = 0; k < slopes.length; k++) {
       if (Double.isNaN(numbers[k])) {
         continue;
       }
-      if (!Double.isFinite(slopes[k])) {
+      if (Double.isFinite(slopes[k])) {
+        parts.get(k).add(place.value().gradient().times(slopes[k]));
+      } else if (exact) {
+        unstated[k] = true;
+      } else {
         throw noSlope(place);
       }
-      gradients[k] = Gradient.combine(1, gradients[k], slopes[k], place.value().gradient());
     }
+  }
+
+  /** By halves, so that a thousand values with roots of their own take no million steps. */
+  private static Gradient sum(List<Gradient> parts, int from, int to) {
+    if (to - from > FEW) {
+      int middle = (from + to) >>> 1;
+      return Gradient.combine(1, sum(parts, from, middle), 1, sum(parts, middle, to));
+    }
+    Gradient sum = Gradient.NONE;
+    for (int i = from; i < to; i++) {
+      sum = Gradient.combine(1, sum, 1, parts.get(i));
+    }
+    return sum;
   }
 
   private double[] differences(Arguments.Place place, double[] numbers) {

@@ -143,11 +143,16 @@ final class Reductions {
     }
     double mean = sum(span, values).si() / n;
     double squares = 0;
+    double left = 0;
     for (Value value : values) {
       double off = ((Scalar) value).si() - mean;
       squares += off * off;
+      left += off;
     }
-    double deviation = Math.sqrt(squares / (n - 1));
+    // equal values have none, whatever their mean was rounded to
+    boolean equal =
+        scalar(values, least(values, false)).si() == scalar(values, greatest(values)).si();
+    double deviation = equal ? 0 : Math.sqrt((squares - left * left / n) / (n - 1));
     Gradient gradient = Gradient.NONE;
     for (Value value : values) {
       Scalar one = (Scalar) value;

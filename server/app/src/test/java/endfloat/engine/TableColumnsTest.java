@@ -236,6 +236,58 @@ class TableColumnsTest {
     assertEquals("by takes texts, and this is a length.", said(graph, "number"));
   }
 
+  /** NIST Statistical Reference Datasets, univariate, NumAcc4: mean 10000000.2, deviation 0.1. */
+  @Test
+  void aDeviationFarFromZeroKeepsItsFigures() {
+    StringBuilder rows = new StringBuilder("['10000000.2']");
+    for (int i = 0; i < 500; i++) {
+      rows.append(",['10000000.1'],['10000000.3']");
+    }
+    ValueGraph graph =
+        graph(
+            "{'head':'y','kind':'number'}",
+            rows.toString(),
+            "m = mean(wear.y)\ns = sd(wear.y)\nc = sd([0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1])");
+    assertEquals(10000000.2, graph.figure("m").orElseThrow().si(), 1e-6);
+    // 10000000.1 and .3 are kept to 1e-9 as doubles: 8 figures of the deviation
+    assertEquals(0.1, graph.figure("s").orElseThrow().si(), 1e-8);
+    assertEquals(0, graph.figure("c").orElseThrow().si());
+  }
+
+  /** Where all values are the same their deviation has no slope; their mean still has one. */
+  @Test
+  void aResultWhoseUncertaintyCannotBeStatedLeavesTheOthers() {
+    ValueGraph graph =
+        ValueGraph.of(
+            GraphSource.ofWorkings(
+                "a = 5 mm ± 0.1 mm\nb = 5 mm ± 0.1 mm\nc = column_summary([a, b, 5 mm])\n"
+                    + "m [mm] = c.mean\nd [mm] = c.deviation"));
+    Figure mean = graph.figure("m").orElseThrow();
+    assertEquals(5e-3, mean.si(), 1e-18);
+    assertEquals(0.05e-3 * Math.sqrt(2) / 3, mean.standardUncertainty(), 1e-15);
+    assertTrue(said(graph, "d").startsWith("Deviation changes without a slope"), said(graph, "d"));
+  }
+
+  /** A line through thousands of uncertain points is not a matter of trying each of them. */
+  @Test
+  void aLineThroughManyUncertainPointsIsWorkedOutAtOnce() {
+    StringBuilder rows = new StringBuilder("['0','0']");
+    for (int i = 1; i < 20_000; i++) {
+      rows.append(",['").append(i).append("','").append(2 * i + i % 3).append("']");
+    }
+    ValueGraph graph =
+        graph(
+            "{'head':'x','kind':'number'},{'head':'y','kind':'number','u':'0.5'}",
+            rows.toString(),
+            "line = straight_line(wear.x, wear.y)\nslope = line.slope");
+    Figure slope = graph.figure("slope").orElseThrow();
+    // scatter √(2/3) and half of u² of each value's own; what is common to all moves no slope
+    double perPoint = 2.0 / 3 + 0.25 / 2;
+    double xx = 20_000.0 * (20_000.0 * 20_000.0 - 1) / 12;
+    assertEquals(
+        Math.sqrt(perPoint / xx), slope.standardUncertainty(), 1e-3 * Math.sqrt(perPoint / xx));
+  }
+
   /**
    * NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.2, percentiles: 12 measurements from a
    * gauge study, 90th percentile 95.1981 (from memory).
