@@ -7,6 +7,7 @@ import endfloat.definition.Progress;
 import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
 import endfloat.numerics.RandomStream;
+import endfloat.units.Uncertain;
 import java.util.Arrays;
 import java.util.List;
 
@@ -19,7 +20,7 @@ public final class ChainTrials {
   private ChainTrials() {}
 
   /**
-   * The gap over all trials.
+   * The gap over all trials. What so few or many trials leave uncertain of it is in its figures.
    *
    * @param mean of the gap
    * @param sigma standard deviation of the gap
@@ -27,21 +28,21 @@ public final class ChainTrials {
    * @param high gap that 0.135 % of the trials lie above
    * @param least smallest gap of all trials
    * @param greatest largest gap of all trials
-   * @param below share below the least gap wanted; 0 where none is given
-   * @param above share above the greatest gap wanted; 0 where none is given
+   * @param below share below the least gap wanted
+   * @param above share above the greatest gap wanted
    * @param reject share outside
    * @param contributions of the links in order: their share of the variance by their distributions
    */
   public record TriedGap(
-      @In("mm") double mean,
-      @In("mm") double sigma,
-      @In("mm") double low,
-      @In("mm") double high,
+      @In("mm") Uncertain mean,
+      @In("mm") Uncertain sigma,
+      @In("mm") Uncertain low,
+      @In("mm") Uncertain high,
       @In("mm") double least,
       @In("mm") double greatest,
-      @In("1") double below,
-      @In("1") double above,
-      @In("1") double reject,
+      @In("1") Uncertain below,
+      @In("1") Uncertain above,
+      @In("1") Uncertain reject,
       @In("1") double[] contributions) {}
 
   /**
@@ -66,7 +67,7 @@ public final class ChainTrials {
           "JCGM 101:2008, propagation of distributions; normals by the ziggurat of Marsaglia and"
               + " Tsang (2000), bits by SplitMix64",
       cautions = {
-        "A share of r found in n trials is itself uncertain by about sqrt(r/n).",
+        "The least and the greatest of all trials go on moving with more of them.",
         "Links are drawn independently: one batch or one worn tool is not."
       },
       terms = {"tolerance stack", "simulation", "yield", "random"},
@@ -156,17 +157,47 @@ public final class ChainTrials {
       squares += (gap - mean) * (gap - mean);
     }
     Arrays.sort(gaps);
+    double sigma = StrictMath.sqrt(squares / (n - 1));
     return new TriedGap(
-        mean,
-        StrictMath.sqrt(squares / (n - 1)),
-        quantile(gaps, 0.00135),
-        quantile(gaps, 0.99865),
+        new Uncertain(mean, sigma / Math.sqrt(n)),
+        new Uncertain(sigma, sigma / Math.sqrt(2.0 * n)),
+        end(gaps, 0.00135),
+        end(gaps, 0.99865),
         gaps[0],
         gaps[n - 1],
-        (double) below / n,
-        (double) above / n,
-        (double) (below + above) / n,
+        share(below, n, Double.isNaN(wantedLeast) ? "give wanted_least" : ""),
+        share(above, n, Double.isNaN(wantedGreatest) ? "give wanted_greatest" : ""),
+        share(
+            below + above,
+            n,
+            Double.isNaN(wantedLeast) && Double.isNaN(wantedGreatest)
+                ? "give wanted_least, wanted_greatest or both"
+                : ""),
         shares);
+  }
+
+  /**
+   * A share found in n trials; of none found it is known only that there is less than one or so.
+   */
+  private static Uncertain share(int found, int n, String lacking) {
+    if (!lacking.isEmpty()) {
+      return Uncertain.absent("a share outside needs the gap that is wanted: " + lacking);
+    }
+    double share = (double) found / n;
+    return new Uncertain(share, Math.max(deviation(share, n), found == 0 ? 1.0 / n : 0));
+  }
+
+  /** A quantile, as uncertain as the share that lies below it. */
+  private static Uncertain end(double[] sorted, double share) {
+    double away = deviation(share, sorted.length);
+    double low = quantile(sorted, Math.max(0, share - away));
+    double high = quantile(sorted, Math.min(1, share + away));
+    return new Uncertain(quantile(sorted, share), (high - low) / 2);
+  }
+
+  /** Standard deviation of a share by the binomial distribution. */
+  private static double deviation(double share, int n) {
+    return Math.sqrt(share * (1 - share) / n);
   }
 
   /** Between the two nearest of the sorted values. */

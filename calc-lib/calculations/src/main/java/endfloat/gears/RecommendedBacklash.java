@@ -9,7 +9,8 @@ import endfloat.definition.TypesetAs;
 /** Backlash that published tables recommend; a reference to look at, not a limit. */
 public final class RecommendedBacklash {
   private static final String ADVICE =
-      "Advice for general gearing, not a limit: the engine's own schedule goes before it.";
+      "Advice for general gearing, not a limit: the engine's own schedule goes before it. It is normal"
+          + " to the flanks: bring a circumferential reading to the normal first, by backlash_normal.";
   private static final double INCH = 0.0254;
 
   /** Upper ends of centre distance [in] and of diametral pitch; NaN where the table has no cell. */

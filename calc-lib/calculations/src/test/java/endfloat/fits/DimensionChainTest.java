@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import endfloat.definition.Progress;
 import endfloat.definition.RefusedException;
+import endfloat.units.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Function;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -133,8 +135,8 @@ class DimensionChainTest {
     ChainTrials.TriedGap gap =
         ChainTrials.chainMonteCarlo(links, NONE, NONE, 3, 400_000, 7, Progress.IGNORED);
     // four standard errors
-    assertEquals(0.15, gap.mean(), 4 * Math.sqrt(variance / 400_000));
-    assertEquals(Math.sqrt(variance), gap.sigma(), 4 * Math.sqrt(variance / 800_000));
+    assertEquals(0.15, gap.mean().value(), 4 * Math.sqrt(variance / 400_000));
+    assertEquals(Math.sqrt(variance), gap.sigma().value(), 4 * Math.sqrt(variance / 800_000));
   }
 
   @Test
@@ -148,10 +150,48 @@ class DimensionChainTest {
         ChainTrials.chainMonteCarlo(links, 0, NONE, 3, 10_000, 2, Progress.IGNORED);
     assertEquals(one.mean(), again.mean());
     assertEquals(one.low(), again.low());
-    assertTrue(one.mean() != other.mean());
+    assertTrue(one.mean().value() != other.mean().value());
     assertArrayEquals(one.contributions(), other.contributions());
     assertThrows(
         RefusedException.class,
         () -> ChainTrials.chainMonteCarlo(links, 0, NONE, 3, 10_000, 1, fraction -> false));
+  }
+
+  /**
+   * Second method: two hundred seeds. What the results scatter by from seed to seed is what each of
+   * them says that it is uncertain by; the scatter of 200 is known to 5 %.
+   */
+  @Test
+  void trialsSayHowFarTheirOwnNumberLeavesThemUncertain() {
+    List<Link> links =
+        List.of(
+            new Link(0.01, 1e-4, NONE, NONE, 1, Link.Distribution.NORMAL, 0),
+            new Link(0.009, 1e-4, NONE, NONE, -1, Link.Distribution.NORMAL, 0));
+    List<Function<ChainTrials.TriedGap, Uncertain>> results =
+        List.of(
+            ChainTrials.TriedGap::mean,
+            ChainTrials.TriedGap::sigma,
+            ChainTrials.TriedGap::low,
+            ChainTrials.TriedGap::high,
+            ChainTrials.TriedGap::below);
+    int seeds = 200;
+    double[] sum = new double[results.size()];
+    double[] squares = new double[results.size()];
+    double[] stated = new double[results.size()];
+    for (int seed = 0; seed < seeds; seed++) {
+      ChainTrials.TriedGap gap =
+          ChainTrials.chainMonteCarlo(links, 9.2e-4, NONE, 3, 20_000, seed, Progress.IGNORED);
+      for (int i = 0; i < sum.length; i++) {
+        Uncertain result = results.get(i).apply(gap);
+        sum[i] += result.value();
+        squares[i] += result.value() * result.value();
+        stated[i] += result.standardUncertainty() * result.standardUncertainty() / seeds;
+      }
+      assertTrue(gap.above().isAbsent());
+    }
+    for (int i = 0; i < sum.length; i++) {
+      double scatter = Math.sqrt((squares[i] - sum[i] * sum[i] / seeds) / (seeds - 1));
+      assertEquals(scatter, Math.sqrt(stated[i]), 0.2 * scatter, "result " + i);
+    }
   }
 }

@@ -141,7 +141,9 @@ final class CalculationRun {
         (result.name().isEmpty() ? calculation.name() : result.name())
             + " of "
             + subject
-            + ", spread of the library's value",
+            + (calculation.heavy()
+                ? ", what so many trials leave open"
+                : ", spread of the library's value"),
         Double.POSITIVE_INFINITY);
   }
 

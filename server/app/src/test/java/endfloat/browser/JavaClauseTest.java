@@ -28,10 +28,12 @@ class JavaClauseTest extends OnTheDemonstration {
                 + "{'id':'w1','kind':'working','title':'Lines','text':'length [mm] = 4 mm'},");
     for (int i = 1; i <= sources.length; i++) {
       String source = sources[i - 1].replace("\n", "\\n") + mark;
-      record.append("{'id':'j" + i + "','kind':'java','title':'Java','gives':'out_" + i + " [mm]',");
+      record.append(
+          "{'id':'j" + i + "','kind':'java','title':'Java','gives':'out_" + i + " [mm]',");
       record.append("'text':'" + source + "'},");
     }
-    record.append("{'id':'w2','kind':'working','title':'Lines','text':'after [mm] = out_1 + 1 mm'}]}");
+    record.append(
+        "{'id':'w2','kind':'working','title':'Lines','text':'after [mm] = out_1 + 1 mm'}]}");
     String text = record.toString().replace('\'', '"');
     Files.writeString(server.shelf().resolve("java.json"), text);
     return SheetWindow.open(browser, server.address("/sheet/java"));
