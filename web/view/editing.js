@@ -26,6 +26,8 @@ export class Editing {
   #foot = el("div", { class: "pad-foot" });
   #strip = el("div", { class: "pad-words" });
   #said = el("div", { class: "said" });
+  /** What may be called at a place of a source in Java. */
+  #called = el("div", { class: "pad-help", role: "status", hidden: true });
   #help;
   #beside = null;
 
@@ -50,7 +52,7 @@ export class Editing {
       ? el("button", { type: "button", class: "word", onclick: () => how.run?.() }, "run")
       : el("button", { type: "button", class: "word", onclick: () => this.#refer() }, "reference, F1");
     this.#strip.append(el("span", {}, hint));
-    this.#foot.append(this.#strip, el("span", {}, ...(how.prose ? [] : [reference, "\u2002"]), "Esc closes"), this.#help.element, this.#said);
+    this.#foot.append(this.#strip, el("span", {}, ...(how.prose ? [] : [reference, "\u2002"]), "Esc closes"), this.#help.element, this.#called, this.#said);
     this.#said.className = "problem";
     this.#said.hidden = true;
   }
@@ -98,8 +100,8 @@ export class Editing {
     const { text } = this.#pad;
     const help = await this.desk.javaHelp(this.clause.id, text, offset);
     if (this.closed || text !== this.#pad.text || !(help?.signatures?.length > 0)) return;
-    this.#said.hidden = false;
-    this.#said.replaceChildren(...help.signatures.slice(0, 6).map((one) => el("span", { class: "src" }, one, el("br", {}))));
+    this.#called.hidden = false;
+    this.#called.replaceChildren(...help.signatures.slice(0, 6).map((one) => el("span", { class: "src" }, one, el("br", {}))));
   }
 
   /** Opens the reference beside the sheet, at the calculation the cursor stands in. */
@@ -119,6 +121,7 @@ export class Editing {
   /** @param {string} text */
   #typed(text) {
     this.#typing.typed(text);
+    this.#called.hidden = true;
     this.element.dataset.open = "";
     clearTimeout(this.#calm);
     this.#calm = setTimeout(() => this.#say(), CALM_AFTER);
@@ -142,8 +145,10 @@ export class Editing {
     this.read(this.asked, preview.tokens, preview.problems);
   }
 
-  /** @param {string} text @param {any[]} tokens @param {any[]} problems */
-  read(text, tokens, problems) {
+  /** @param {string} text @param {any[]} tokens @param {any[]} found */
+  read(text, tokens, found) {
+    // of a source only what is wrong: that it is still to be approved is said where it is run
+    const problems = this.java ? found.filter((one) => one.severity === "ERROR" && one.at !== "/gives") : found;
     this.#pad?.read(text, tokens, problems);
     const gone = problems.length === 0;
     this.#problems = problems;

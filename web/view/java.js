@@ -115,15 +115,16 @@ export class JavaBody {
 
   /** @param {any[]} shown */
   #drawShown(shown) {
-    const drawn = JSON.stringify(shown);
+    const { isNarrow } = this.clause.page;
+    const drawn = JSON.stringify([shown, isNarrow]);
     if (drawn === this.#drawnShown) return;
     this.#drawnShown = drawn;
-    this.#shown.replaceChildren(...shown.map((one) => this.#one(one)));
+    this.#shown.replaceChildren(...shown.map((one) => this.#one(one, isNarrow ? "0" : null)));
   }
 
-  /** @param {any} one */
-  #one(one) {
-    if (one.sort === "svg") return el("figure", { class: "chart" }, el("div", { class: "chart-picture" }, fragment(one.text)));
+  /** @param {any} one @param {string | null} scrolls "0" where the picture does: only that is reached by Tab */
+  #one(one, scrolls) {
+    if (one.sort === "svg") return el("figure", { class: "chart" }, el("div", { class: "chart-picture", tabindex: scrolls, role: "group", "aria-label": "Chart" }, fragment(one.text)));
     if (one.sort !== "table") return el("pre", { class: one.sort === "error" ? "java-printed error" : "java-printed" }, one.text);
     return el(
       "div",

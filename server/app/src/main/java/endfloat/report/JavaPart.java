@@ -18,9 +18,10 @@ final class JavaPart {
   void write(JsonNode view) {
     JsonNode board = view.path("board");
     out.element("p", "under", "Gives " + view.path("source").path("gives").asText());
-    out.start("div", "class", "working")
-        .element("pre", "source", view.path("source").path("text").asText());
-    out.end();
+    String source = view.path("source").path("text").asText();
+    if (!source.isBlank()) {
+      out.start("div", "class", "working").element("pre", "source", source).end();
+    }
     board.path("shown").forEach(one -> shown(one, view.path("number").asText()));
     new WorkingPart(out, sheet).write(given(view, board.path("gives")));
     for (JsonNode one : board.path("gives")) {

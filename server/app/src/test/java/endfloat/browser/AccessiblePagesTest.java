@@ -63,7 +63,8 @@ class AccessiblePagesTest {
           "fleet", "#clause-c5",
           "fits", "#clause-c42",
           "findings", "#clause-c43",
-          "causes", "#clause-c45");
+          "causes", "#clause-c45",
+          "java", "#clause-j1");
 
   private static final Map<String, String> PATHS =
       Map.of(
@@ -74,6 +75,7 @@ class AccessiblePagesTest {
           "reference", "/reference",
           "calculation", "/reference/stepped_shaft",
           "table", "/reference/tables/materials",
+          "java", "/sheet/java",
           "figure", "/how-a-figure-is-made",
           "message", "/nothing");
 
@@ -101,6 +103,7 @@ class AccessiblePagesTest {
             RunningServer.DEMONSTRATION,
             RunningServer.DEMONSTRATION.resolveSibling("w6-fleet.json"));
     otherEngine();
+    java();
     browser.driver().manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
     browser
         .driver()
@@ -139,6 +142,42 @@ class AccessiblePagesTest {
     }
   }
 
+  /**
+   * Java that nobody has approved, Java that is wrong, and some that gives and shows all it can.
+   */
+  private static void java() {
+    String mark = " // " + System.nanoTime();
+    String shows =
+        "out = length; twice = MeasuredSeries.list(List.of(length));\\n"
+            + "at = Table.create(\\\"at\\\", DoubleColumn.create(\\\"lash\\\", 1, 3));\\n"
+            + "System.out.println(out); System.err.println(out);\\n"
+            + "chart(new Plot(\\\"angle [deg]\\\", \\\"lash [mm]\\\").curve(0, 9, a -> a));";
+    String record =
+        "{'format':'endfloat-record','version':1,'title_block':{'title':'Java'},'cells':["
+            + "{'id':'w1','kind':'working','title':'Given','text':'length [mm] = 4 mm'},"
+            + javaClause("j1", "unread [mm]", "int \\u202e i = 3;" + mark)
+            + javaClause("j2", "wrong [mm]", "wrong = lenght;" + mark)
+            + javaClause("j3", "out [mm], twice [mm]: series, at: table(lash [mm])", shows + mark)
+            + "{'id':'n1','kind':'note','title':'','text':'The end.'}]}";
+    try {
+      Files.writeString(server.shelf().resolve("java.json"), record.replace('\'', '"'));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String javaClause(String id, String gives, String text) {
+    return "{'id':'"
+        + id
+        + "','kind':'java','title':'"
+        + id
+        + "','gives':'"
+        + gives
+        + "','text':'"
+        + text
+        + "'},";
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -157,7 +196,8 @@ class AccessiblePagesTest {
         "fits",
         "causes",
         "findings",
-        "fleet"
+        "fleet",
+        "java"
       })
   void everyPageInBothInksAndAtEveryWidth(String page) {
     List<Look> looks = new ArrayList<>(EVERY_PAGE);
@@ -212,6 +252,14 @@ class AccessiblePagesTest {
       browser.find("#clause-c5 .register tbody td");
       browser.run("document.querySelectorAll('#clause-c5 .register .head')[3].click()");
       browser.find(".register-line .word");
+    }
+    if (page.equals("java")) {
+      browser.run(
+          "document.querySelectorAll('#clause-j2 .btn, #clause-j3 .btn')"
+              + ".forEach((one) => one.textContent === 'Run' && one.click())");
+      browser.find("#clause-j2 .java-wrong .problem");
+      browser.find("#clause-j3 .java-shown svg");
+      browser.find("#figure-out .v");
     }
     if (FIELDS.containsKey(page)) {
       browser.run(
