@@ -43,6 +43,12 @@ export function isPattern(record) {
   return record.state === "pattern";
 }
 
+/** The patterns by their titles, the one for anything else behind them. @param {readonly Listed[]} records */
+export function patternsInOrder(records) {
+  const last = (one) => one.id.endsWith("bare-sheet");
+  return records.filter(isPattern).sort((a, b) => Number(last(a)) - Number(last(b)) || (a.title || a.id).localeCompare(b.title || b.id, "en"));
+}
+
 /**
  * The engines of the records and how many each has, most first.
  * @param {readonly Listed[]} records

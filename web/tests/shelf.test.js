@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { aboutPattern, engines, SHOWS, unjudged } from "../state/shelf.js";
+import { aboutPattern, engines, patternsInOrder, SHOWS, unjudged } from "../state/shelf.js";
 
 test("engines are counted, most records first", () => {
   const records = [{ id: "a", engine_serial: "W6-117" }, { id: "b", engine_type: "W6" }, { id: "c", engine_serial: "W6-117" }, { id: "d" }];
@@ -28,4 +28,10 @@ test("limits that are not judged are said, and found", () => {
   const verdicts = { within: 1, not_proven: 0, outside: 0, waiting: 1, in_error: 1 };
   const kinds = SHOWS.filter((show) => show.holds({ id: "a", state: "approved", verdicts })).map((show) => show.key);
   assert.deepEqual(kinds, ["all", "error", "waiting"]);
+});
+
+test("patterns stand by their titles, the one for anything else last", () => {
+  const one = (id, title, state = "pattern") => /** @type {any} */ ({ id, title, state });
+  const all = [one("bare-sheet", "Bare sheet"), one("liner", "Liner"), one("w6-1", "A record", "draft"), one("bevel", "Bevel pair")];
+  assert.deepEqual(patternsInOrder(all).map((each) => each.id), ["bevel", "liner", "bare-sheet"]);
 });

@@ -6,9 +6,9 @@ export function nameMark(name, set) {
   return el("span", { class: "nm" }, set ? fragment(set) : broken(name));
 }
 
-/** A name as typed; where it has no room it breaks behind a low line. @param {string} name */
+/** A text that breaks where it has no room: a name behind a low line, a unit behind its stroke. @param {string} name */
 function broken(name) {
-  const parts = name.split(/(?<=_)/);
+  const parts = name.split(/(?<=[_/])/);
   const whole = document.createDocumentFragment();
   parts.forEach((part, index) => whole.append(...(index > 0 ? [el("wbr"), part] : [part])));
   return whole;
@@ -75,7 +75,7 @@ export class Quantity {
     mark(this.#q, "range", figure.kind === "series");
     mark(this.#unit, "long", unit.length > 5);
     write(this.#value, figure.value);
-    write(this.#unit, unit);
+    if (this.#unit.textContent !== unit) this.#unit.replaceChildren(broken(unit));
     write(this.#u, figure.u ? `± ${figure.u}` : "");
     const outOfDate = figure.state !== "working" && Boolean(figure.outOfDate);
     mark(this.element, "old", figure.state === "working" || outOfDate);

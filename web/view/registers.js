@@ -22,6 +22,8 @@ const PART = [
   ["position", "Position"],
 ];
 
+const STATED = new Set(["offset", "resolution", "scatter", "uncertainty"]);
+
 /** The registers of the record: each instrument once, with its calibration, and each part once. */
 export class Registers {
   #tables;
@@ -57,6 +59,9 @@ class Register {
   #fields = [];
   #body = el("tbody");
   #overdue = [];
+  #unitless = [];
+  /** The row to be filled in next, once it has come. */
+  #wanted = "";
 
   constructor(desk, block, title, columns, further, fresh) {
     this.desk = desk;
@@ -93,24 +98,53 @@ class Register {
     const shape = JSON.stringify(this.#rows.map((row) => row.id));
     if (shape !== this.#shape) {
       this.#shape = shape;
-      this.#fields = [];
-      this.#overdue = [];
-      this.#body.replaceChildren(...this.#rows.map((row, index) => this.#row(row, index)));
+      this.#build();
     }
     for (const show of this.#fields) show();
+    for (const show of this.#unitless) show();
     const day = this.desk.sheet.record.title_block?.date ?? "";
     this.#overdue.forEach((mark, index) => write(mark, calibration(this.#rows[index], day).overdue ? "overdue on the day of the record" : ""));
+  }
+
+  /** Draws the rows anew; a field that is in use goes on with what is typed in it. */
+  #build() {
+    const input = document.activeElement;
+    const open = input instanceof HTMLTextAreaElement && this.#body.contains(input) ? { key: input.dataset.key, text: input.value, from: input.selectionStart, to: input.selectionEnd } : null;
+    this.#fields = [];
+    this.#overdue = [];
+    this.#unitless = [];
+    this.#body.replaceChildren(...this.#rows.map((row, index) => this.#row(row, index)));
+    for (const show of this.#fields) show();
+    const again = open && this.#field(open.key);
+    if (again) {
+      again.value = open.text;
+      again.focus({ preventScroll: true });
+      again.setSelectionRange(open.from, open.to);
+    } else if (document.activeElement === this.more) this.#field(this.#wanted)?.focus();
+    this.#wanted = "";
+  }
+
+  /** @param {string | undefined} key @returns {HTMLTextAreaElement | null} */
+  #field(key) {
+    return key ? this.#body.querySelector(`[data-key="${CSS.escape(key)}"]`) : null;
   }
 
   #row(row, index) {
     const cells = this.columns.map(([name, caption], position) => {
       const label = `${caption} of ${row.name || row.id}`;
-      const field = new Field({ label, keep: (text) => this.desk.set(`/${this.block}/${index}/${name}`, text.trim()) }, "textarea");
+      const field = new Field({ label, key: `${index}/${name}`, placeholder: " ", keep: (text) => this.desk.set(`/${this.block}/${index}/${name}`, text.trim()) }, "textarea");
       this.#fields.push(() => field.show(String(this.#rows[index]?.[name] ?? "")));
-      return el(position === 0 ? "th" : "td", { scope: position === 0 ? "row" : null, class: `r-${name}` }, field.input, name === "due" && this.#mark());
+      return el(position === 0 ? "th" : "td", { scope: position === 0 ? "row" : null, class: `r-${name}` }, field.input, name === "due" && this.#mark(), STATED.has(name) && this.#withoutUnit(index, name));
     });
     const take = el("button", { type: "button", class: "word", "aria-label": `delete ${row.name || row.id}`, onclick: () => this.desk.set(`/${this.block}/${index}`, null) }, "delete");
     return el("tr", {}, ...cells, el("td", { class: "r-act" }, take));
+  }
+
+  /** Says in which unit a figure is read that was given without one. */
+  #withoutUnit(index, name) {
+    const said = el("span", { class: "with" });
+    this.#unitless.push(() => write(said, /^[\d.,]+$/.test(this.#rows[index]?.[name] ?? "") ? "no unit: read in that of each reading" : ""));
+    return said;
   }
 
   #mark() {
@@ -122,6 +156,8 @@ class Register {
   #add() {
     const text = this.more.value.trim();
     if (text === "") return this.more.focus();
+    // of an instrument the mark alone says nothing yet; of parts the names may be written one after the other
+    if (this.block === "instruments") this.#wanted = `${this.#rows.length}/name`;
     this.desk.set(`/${this.block}/${this.#rows.length}`, this.fresh(text, this.#rows));
     this.more.value = "";
   }

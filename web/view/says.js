@@ -50,6 +50,8 @@ export class Says {
         if (answer !== "") act(answer);
       }
     });
+    // a question that was left without an answer does not stay in the way
+    input.addEventListener("blur", () => queueMicrotask(() => this.#box.contains(input) && input.value.trim() === "" && this.clear()));
     this.#box.replaceChildren(el("span", {}, question), input);
     input.focus();
   }

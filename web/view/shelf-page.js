@@ -1,4 +1,4 @@
-import { aboutPattern, answers, changedWhen, engineOf, engines, isPattern, listed, SHOWS, unjudged } from "../state/shelf.js";
+import { aboutPattern, answers, changedWhen, engineOf, engines, isPattern, listed, patternsInOrder, SHOWS, unjudged } from "../state/shelf.js";
 import { arrange, el, write } from "./dom.js";
 import { Keyboard } from "./keyboard.js";
 import { onwards } from "./onwards.js";
@@ -46,7 +46,7 @@ class ShelfPage {
       if (!answer.ok) throw new Error([shelf.message, shelf.wayOut].filter(Boolean).join(" "));
       const all = listed(shelf.records, shelf.demonstration);
       this.#records = all.filter((record) => !isPattern(record));
-      this.#patterns = all.filter(isPattern);
+      this.#patterns = patternsInOrder(all);
       this.#demonstration = shelf.demonstration;
       this.#offer();
       this.#leadIn();

@@ -176,7 +176,6 @@ export class Row {
     }
     const plain = !line.formula && line.kind !== "input" ? source : "";
     write(this.#source, plain);
-    this.#source.hidden = plain === "";
     write(this.#given, line.given ? (line.kind === "input" ? `given: ${line.given}` : line.given) : "");
     mark(this.tr, "input", line.kind === "input");
     this.#given.hidden = !line.given;
@@ -190,7 +189,8 @@ export class Row {
     const figure = this.#line.figure ? this.page.desk.figure(this.#line.figure) : undefined;
     // the unit that the value is shown in, which on a sheet of the other system is not the one declared
     write(this.#unit, this.#line.kind === "limit" ? "limit" : figure?.unit || this.#line.unit || "");
-    this.called.show(figure);
+    const limited = this.#line.kind === "limit" ? this.page.desk.figure(this.#line.name) : undefined;
+    this.called.show(figure ?? limited);
     this.#putIn(figure);
     const wrong = this.#problems.find((problem) => problem.severity === "ERROR") ?? (figure?.state === "error" ? figure.error : undefined);
     const hints = this.#problems.filter((problem) => problem.severity !== "ERROR");
@@ -199,8 +199,10 @@ export class Row {
     write(this.of, answer.of);
     this.of.hidden = answer.of === "";
     this.judgements.show(answer.limits);
-    this.#waits(figure, wrong);
+    this.#waits(figure, wrong, limited);
     mark(this.tr, "err", Boolean(wrong));
+    // what is wrong says the line itself, with the place in it
+    this.#source.hidden = this.#source.textContent === "" || Boolean(wrong);
     mark(this.tr, "wait", !wrong && figure?.state === "waiting");
     this.#says(wrong, hints);
     this.traced();
@@ -221,13 +223,18 @@ export class Row {
     this.quantity.traced(on);
   }
 
-  /** @param {any} figure @param {any} wrong */
-  #waits(figure, wrong) {
+  /**
+   * What it waits for; of a limit on a value of another clause, where the verdict stands.
+   * @param {any} figure @param {any} wrong @param {any} limited
+   */
+  #waits(figure, wrong, limited) {
     const on = !wrong && figure?.state === "waiting" ? (figure.waitingOn ?? []) : [];
-    const drawn = JSON.stringify([on, Boolean(wrong)]);
+    const elsewhere = !wrong && limited ? { name: limited.name, cell: limited.cell, verdict: limited.verdict } : null;
+    const drawn = JSON.stringify([on, Boolean(wrong), elsewhere]);
     if (drawn === this.#drawnWait) return;
     this.#drawnWait = drawn;
     const links = on.slice(0, 3).flatMap((one, index) => [index > 0 ? ", " : "on ", this.#linkTo(one)]);
+    if (elsewhere) links.push(elsewhere.verdict ? `${elsewhere.verdict}: see ` : "see ", this.#linkTo(elsewhere));
     this.#wait.replaceChildren(...(wrong ? [el("span", { class: "verdict error" }, errorGlyph(), "in error")] : links));
   }
 

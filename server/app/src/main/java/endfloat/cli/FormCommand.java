@@ -20,8 +20,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Writes the readings of a record as a blank form to print: by instrument and part, with boxes",
-      "to write in. Nothing that was measured stands on it."
+      "Writes the readings of a record as a blank form to print.",
+      "By instrument and part, with boxes to write in. Nothing that was measured stands on it."
     })
 final class FormCommand implements Callable<Integer> {
   private final Streams streams;

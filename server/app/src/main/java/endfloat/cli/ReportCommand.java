@@ -25,8 +25,9 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Writes the report of a record as one file that opens by itself and prints: HTML, or PDF with",
-      "the record inside as an attached file."
+      // the first line alone stands in the list of commands
+      "Writes the report of a record as one file that opens by itself and prints.",
+      "HTML, or PDF with the record inside as an attached file."
     },
     footer = {"", "Exit code 1: a verdict is outside; 2: something on the sheet is in error."})
 final class ReportCommand implements Callable<Integer> {

@@ -31,8 +31,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Reads a file of separated values, or a sheet of a workbook (XLSX), into a table of a record",
-      "and writes a new record."
+      "Reads a file of separated values or a workbook into a table of a record.",
+      "Of a workbook (XLSX) it takes one sheet. Writes a new record."
     },
     footer = {
       "",

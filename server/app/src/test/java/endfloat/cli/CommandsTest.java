@@ -48,6 +48,15 @@ class CommandsTest {
     assertFalse(run.out().contains("prepare"), run.out());
   }
 
+  /** Of a description in several lines only the first stands in the list. */
+  @Test
+  void everyCommandIsListedWithAWholeSentence() {
+    String list = Run.of("", "--help").out().split("Commands:\\R")[1].split("\\R\\s*\\R")[0];
+    for (String command : list.split("\\R(?=  \\w)")) {
+      assertTrue(command.strip().endsWith("."), command);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"dance", "work --loud", "agree", "rerun a.json", "serve --port x"})
   void whatIsNotUnderstoodIsSaidAndEndsWithTwo(String line) {
