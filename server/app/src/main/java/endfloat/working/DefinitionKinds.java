@@ -67,7 +67,7 @@ final class DefinitionKinds {
 
   private Kind declared(Line.Definition line, Operand value) {
     return line.unit().isEmpty()
-        ? value.kind()
+        ? value.isBare() && !value.isZero() ? Kinds.bare(value.kind()) : value.kind()
         : new DeclaredUnits(checking, line.name(), line.unit().get()).kind(value);
   }
 }

@@ -51,7 +51,7 @@ final class DistributionKinds {
     parameters.add(width);
     if (names.size() == 3) {
       Operand degrees = checking.operand(written.get(2));
-      if (!degrees.kind().equals(Kinds.NUMBER)
+      if (!Kinds.isPure(degrees.kind())
           || (degrees.typed() instanceof Typed.Constant c && !(c.si() > 0))) {
         throw new KindException(
             degrees.span(), "Degrees of freedom are a pure number above 0", "Write such as 12");

@@ -7,8 +7,16 @@ import java.util.Map;
 /** What a value is before it has one. */
 public sealed interface Kind {
 
-  /** A number with a dimension; a difference where it is kelvin. */
-  record Quantity(Dimension dimension) implements Kind {}
+  /**
+   * A number with a dimension; a difference where it is kelvin.
+   *
+   * @param bare typed as a number and nothing else: no ratio, which would be an angle in radians
+   */
+  record Quantity(Dimension dimension, boolean bare) implements Kind {
+    public Quantity(Dimension dimension) {
+      this(dimension, false);
+    }
+  }
 
   /** A point on the temperature scale, kelvin inside. */
   record Temperature() implements Kind {}

@@ -45,4 +45,26 @@ final class Kinds {
     return element(kind) instanceof Kind.Quantity quantity
         && quantity.dimension().withoutAngle().isNone();
   }
+
+  /** A single number without dimension, bare or not. */
+  static boolean isPure(Kind kind) {
+    return kind instanceof Kind.Quantity quantity && quantity.dimension().isNone();
+  }
+
+  /** The same kind, known to be typed as a number and nothing else. */
+  static Kind bare(Kind kind) {
+    if (kind instanceof Kind.Series series) {
+      return new Kind.Series(bare(series.element()), series.axes(), series.labels());
+    }
+    return NUMBER.equals(kind) ? new Kind.Quantity(Dimension.NONE, true) : kind;
+  }
+
+  /** Of two kinds that are one but for that; what is made of both is bare where both are. */
+  static Kind both(Kind left, Kind right) {
+    return left instanceof Kind.Quantity a
+            && right instanceof Kind.Quantity b
+            && a.bare() != b.bare()
+        ? new Kind.Quantity(a.dimension())
+        : left;
+  }
 }

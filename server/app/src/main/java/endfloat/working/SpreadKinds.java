@@ -96,7 +96,7 @@ final class SpreadKinds {
   }
 
   private Typed bare(Operand value, Expression half) {
-    if (value.kind().equals(Kinds.NUMBER)) {
+    if (Kinds.isPure(value.kind())) {
       return checking.operand(half).typed();
     }
     Optional<Unit> unit = Operand.literalUnit(value.written());
@@ -139,7 +139,7 @@ final class SpreadKinds {
 
   private Typed positive(Expression written, String name) {
     Operand operand = checking.operand(written);
-    if (!operand.kind().equals(Kinds.NUMBER)) {
+    if (!Kinds.isPure(operand.kind())) {
       throw new KindException(
           written.span(),
           name + " is a pure number, and this is " + KindWords.a(operand.kind()),

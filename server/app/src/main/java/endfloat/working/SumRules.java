@@ -118,7 +118,7 @@ final class SumRules {
 
   private static Kind quantities(Operand left, Dimension a, Operand right, Dimension b, Act act) {
     if (a.equals(b) && !a.hasAngle()) {
-      return left.element();
+      return Kinds.both(left.element(), right.element());
     }
     if (left.isZero()) {
       return right.element();
@@ -131,7 +131,9 @@ final class SumRules {
     }
     refuseBareAngle(left, b);
     refuseBareAngle(right, a);
-    return a.equals(b) ? left.element() : new Kind.Quantity(a.withoutAngle());
+    return a.equals(b)
+        ? Kinds.both(left.element(), right.element())
+        : new Kind.Quantity(a.withoutAngle());
   }
 
   /** A bare constant where an angle is wanted may be degrees or radians. */
@@ -140,9 +142,16 @@ final class SumRules {
         && wanted.withoutAngle().isNone()
         && operand.element() instanceof Kind.Quantity given
         && given.dimension().isNone()
-        && operand.isBare()
+        && (operand.isBare() || given.bare())
         && !operand.isZero()) {
       String said = operand.said();
+      if (!operand.isBare()) {
+        String what = said.isEmpty() ? "this" : said;
+        throw new KindException(
+            operand.span(),
+            "An angle is wanted, and " + what + " is a number without a unit",
+            "Give it its unit where it is defined, deg or rad; for a ratio in radians write * 1 rad");
+      }
       throw new KindException(
           operand.span(),
           "An angle is wanted, and " + (said.isEmpty() ? "this" : said) + " has no unit",
