@@ -3,6 +3,7 @@ package endfloat.bench;
 import endfloat.definition.Calculates;
 import endfloat.definition.Default;
 import endfloat.definition.In;
+import endfloat.definition.Range;
 import endfloat.definition.RefusedException;
 import java.util.List;
 
@@ -17,7 +18,7 @@ public final class EndFloat {
    * @param hot at the temperatures of the links
    * @param change hot less cold
    * @param between the two thrust faces
-   * @param state float left, or bound where the hot float is not above zero
+   * @param state float left, bound where the hot float is not above zero, or bound cold
    */
   public record Travel(
       @In("mm") double cold,
@@ -29,7 +30,9 @@ public final class EndFloat {
   /** Whether the shaft can still move. */
   public enum State {
     FLOAT_LEFT,
-    BOUND
+    BOUND,
+    /** Free when hot, but not to be put together or turned cold; or sides are exchanged. */
+    BOUND_COLD
   }
 
   /**
@@ -62,7 +65,7 @@ public final class EndFloat {
       List<FloatLink> links,
       String faceOne,
       String faceTwo,
-      @In("mm") @Default(Default.NOT_GIVEN) double measured) {
+      @In("mm") @Range(">= 0 mm") @Default(Default.NOT_GIVEN) double measured) {
     if (links.isEmpty()) {
       throw new RefusedException("no link is given: name the lengths between the two faces");
     }
@@ -83,6 +86,6 @@ public final class EndFloat {
         hot,
         change,
         "from " + faceOne.strip() + " to " + faceTwo.strip(),
-        hot > 0 ? State.FLOAT_LEFT : State.BOUND);
+        hot <= 0 ? State.BOUND : cold <= 0 ? State.BOUND_COLD : State.FLOAT_LEFT);
   }
 }

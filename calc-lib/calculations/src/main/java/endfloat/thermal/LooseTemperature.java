@@ -8,6 +8,8 @@ import endfloat.definition.RefusedException;
 
 /** Where heat ends an interference. */
 public final class LooseTemperature {
+  private static final double MOLTEN = 1773.15;
+
   private LooseTemperature() {}
 
   /**
@@ -18,7 +20,7 @@ public final class LooseTemperature {
    * @param expansionBore α_b, of the outer part
    * @param expansionShaft α_s, of the inner part
    * @return temperature of both parts at which they are just free
-   * @throws RefusedException if they do not come free by heating both
+   * @throws RefusedException if they do not come free by heating both, or above 1500 °C only
    */
   @Calculates(
       source = "derived: zero of hot_clearance with one temperature for both parts",
@@ -43,9 +45,16 @@ public final class LooseTemperature {
     double opening = expansionBore * bore - expansionShaft * shaft;
     if (!(opening > 0)) {
       throw new RefusedException(
-          "the bore grows no faster than what is in it: heating both never frees them");
+          "the bore grows no faster than what is in it: heating both never frees them, it tightens"
+              + " them; heat the outer part alone, see heat_to_fit");
     }
-    return ReferenceTemperature.KELVIN + (shaft - bore) / opening;
+    double temperature = ReferenceTemperature.KELVIN + (shaft - bore) / opening;
+    if (temperature > MOLTEN) {
+      throw new RefusedException(
+          "they would come free above 1500 degC only, where no metal of an engine is solid: heating"
+              + " both does not free them");
+    }
+    return temperature;
   }
 
   /** Of {@link #looseTemperature}. */
