@@ -58,6 +58,13 @@ final class Failures {
         });
   }
 
+  /** Says so before anything of it is read, where the sender says how much is coming. */
+  static void refuseTooLarge(Context ctx) {
+    if (ctx.req().getContentLengthLong() > Server.UPLOAD_LIMIT) {
+      throw new RequestRefusedException(413, sentenceOf(413), wayOutOf(413));
+    }
+  }
+
   /** The page gets JSON; a person who opened an address gets a page of words. */
   private void answer(Context ctx, int status, String message, String wayOut) {
     if (status == 413) {

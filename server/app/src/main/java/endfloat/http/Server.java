@@ -64,6 +64,7 @@ public final class Server implements AutoCloseable {
             config -> {
               limits(config, settings);
               config.routes.before(guard);
+              config.routes.before(Failures::refuseTooLarge);
               config.routes.wsBeforeUpgrade(guard);
               new Failures(frame).addTo(config.routes);
               new Pages(frame, shelf, Catalogue.library()).addTo(config.routes);

@@ -3,7 +3,9 @@ package endfloat.review;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.record.RecordJson;
 import endfloat.table.FieldKind;
+import endfloat.table.Offence;
 import endfloat.table.ReadTable;
 import endfloat.table.ReadTable.ReadColumn;
 import endfloat.table.TableAsked;
@@ -12,6 +14,7 @@ import endfloat.table.WorkbookReader;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -35,7 +38,7 @@ public record TableTaken(ReadTable read, ObjectNode fields) {
         name.toLowerCase(Locale.ROOT).endsWith(".xlsx") || WorkbookReader.isWorkbook(file);
     ReadTable read = workbook ? WorkbookReader.read(file, asked) : TableReader.read(file, asked);
     TableTaken taken = of(read);
-    if (read.isWhole()) {
+    if (taken.read().isWhole()) {
       ObjectNode from = taken.fields().putObject("from").put("file", name);
       if (workbook) {
         asked.sheet().ifPresent(sheet -> from.put("sheet", sheet));
@@ -50,7 +53,31 @@ public record TableTaken(ReadTable read, ObjectNode fields) {
     return of(TableReader.paste(text, asked));
   }
 
-  private static TableTaken of(ReadTable read) {
+  /** What the rows come to in the file of a record: each a line, each text in quotes. */
+  private static long bytes(ReadTable read) {
+    long bytes = 12L * read.rows();
+    for (ReadColumn column : read.columns()) {
+      bytes += column.letters() + 4L * read.rows();
+    }
+    return bytes;
+  }
+
+  private static ReadTable held(ReadTable read) {
+    long bytes = bytes(read);
+    if (!read.isWhole() || bytes < RecordJson.MOST_BYTES) {
+      return read;
+    }
+    String why =
+        "its rows come to "
+            + bytes / 1_000_000
+            + " MB in the record, which takes "
+            + RecordJson.MOST_BYTES / 1_000_000
+            + " MB at most; leave out columns or rows that nothing rests on";
+    return new ReadTable(read.columns(), List.of(new Offence(0, 0, "", why)), 0, read.notices());
+  }
+
+  private static TableTaken of(ReadTable file) {
+    ReadTable read = held(file);
     ObjectNode fields = JSON.objectNode();
     if (!read.isWhole()) {
       return new TableTaken(read, fields);

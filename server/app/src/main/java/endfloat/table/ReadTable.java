@@ -39,6 +39,14 @@ public record ReadTable(
   public record ReadColumn(
       String head, String written, String unit, FieldKind kind, int missing, List<String> texts) {
 
+    /** How many letters all of its fields have. */
+    public long letters() {
+      if (texts instanceof Texts fields) {
+        return fields.letters();
+      }
+      return texts.stream().mapToLong(String::length).sum();
+    }
+
     /** The number of each row in the unit of the column; NaN for a missing one. */
     public double[] numbers() {
       if (texts instanceof Texts fields && kind == FieldKind.NUMBER) {
@@ -76,6 +84,14 @@ public record ReadTable(
     @Override
     public int size() {
       return rows.length;
+    }
+
+    private long letters() {
+      long letters = 0;
+      for (int row : rows) {
+        letters += column < grid.size(row) ? grid.to(row, column) - grid.from(row, column) : 0;
+      }
+      return letters;
     }
 
     private double[] numbers() {

@@ -256,6 +256,20 @@ class TableRoutesTest {
   }
 
   @Test
+  void aFileThatNoRecordHoldsIsRefusedWithTheReason() throws IOException {
+    shelve("large");
+    String row = "W6-" + "1".repeat(400) + ",12.5,410,B3\n";
+    String file = "serial,lash [thou],hours [h],batch\n" + row.repeat(75_000);
+    JsonNode problem = json(sent("large", "preview", file, "decimal:point")).at("/problems/0");
+    assertTrue(
+        problem.path("message").asText().startsWith("its rows come to 33 MB in the record"),
+        problem::toString);
+    HttpResponse<String> larger = sent("large", "preview", new byte[32_000_001], "decimal:point");
+    assertEquals(413, larger.statusCode());
+    assertEquals("The upload is larger than 32 MB.", json(larger).path("message").asText());
+  }
+
+  @Test
   void aFileIsLookedAtBeforeItIsTakenInAndLeavesNothingWhereItDoesNotFit() throws IOException {
     shelve("looked");
     String bad = "serial,lash [thou]\nW6-3,12.5\nW6-4,\"13,5\"\n";
