@@ -64,7 +64,7 @@ final class TraceMaker {
   }
 
   private static Trace.Sort sort(Node node) {
-    if (node instanceof ReadingNode) {
+    if (node instanceof ReadingNode || node instanceof ColumnNode) {
       return Trace.Sort.READING;
     }
     if (node instanceof GivenNode || node instanceof RunNode) {
@@ -88,9 +88,11 @@ final class TraceMaker {
     if (node.fields() != null) {
       return node.fields().shown().strip();
     }
-    return node instanceof LineNode line
-        ? line.piece().text().strip()
-        : ((BrokenNode) node).piece().text().strip();
+    if (node instanceof LineNode line) {
+      return line.piece().text().strip();
+    }
+    // a table or a column of one has no line of its own
+    return node instanceof BrokenNode broken ? broken.piece().text().strip() : "";
   }
 
   private List<Instrument> instruments(Node node) {

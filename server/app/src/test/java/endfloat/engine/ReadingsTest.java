@@ -359,7 +359,7 @@ class ReadingsTest {
     assertEquals(
         "The reading lash has no unit, and its instrument DG-07 is stated in mm.",
         missing.problem().message());
-    assertEquals("Give the reading its unit, such as mm.", missing.problem().wayOut());
+    assertEquals("Give it its unit, such as mm.", missing.problem().wayOut());
     Reading warm = reading("t", "degC", "DG-07", List.of(), entry(Map.of(), "85"));
     ClauseProblem other = graph("", warm).problems("r").get(0);
     assertEquals("/readings/0/instrument", other.at());
