@@ -8,6 +8,8 @@ final class ChildCommand {
   private ChildCommand() {}
 
   /**
+   * Loops keep their polls, so that its heartbeat goes on beside a long one that counts.
+   *
    * @param file its connection file
    */
   static ProcessBuilder of(int megabytes, Path file) {
@@ -16,6 +18,8 @@ final class ChildCommand {
         "-Xmx" + megabytes + "m",
         "-Xshare:auto",
         "-XX:+UseSerialGC",
+        "-XX:+UseCountedLoopSafepoints",
+        "-XX:LoopStripMiningIter=1000",
         "-XX:+ExitOnOutOfMemoryError",
         "-XX:-UsePerfData",
         "-Djava.awt.headless=true",

@@ -14,7 +14,7 @@ final class Pulse {
   private static final int LOOKS_TO_BEAT = 40;
 
   /** The same, after which it is given up. */
-  private static final int LOOKS_TO_HANG = 240;
+  private static final int LOOKS_TO_HANG = 400;
 
   private static final byte[] BEAT = {'b', 'e', 'a', 't'};
 
