@@ -1,6 +1,7 @@
 import { byClause, PARTS, rowsShown, sideName, standingWords, stateWhen } from "../state/compare.js";
 import { isPattern } from "../state/shelf.js";
 import { el, fragment, write } from "./dom.js";
+import { handedOn } from "./handed-on.js";
 import { Says } from "./says.js";
 import { startTheme } from "./theme.js";
 import { glyph, verdictClass } from "./verdict.js";
@@ -26,16 +27,28 @@ class ComparePage {
     try {
       await this.#offer(left, right);
       if (left && right) {
-        this.#comparison = await ask(`/api/compare${asked(both(left, right, given.get("left_stage"), given.get("right_stage")))}`);
+        const stop = new AbortController();
+        this.says.offer("Both records are worked out.", [["stop", () => stop.abort()]]);
+        this.#comparison = await ask(`/api/compare${asked(both(left, right, given.get("left_stage"), given.get("right_stage")))}`, stop.signal);
+        this.says.clear();
         this.#stages();
         this.#draw();
+        this.#tell(handedOn(right));
       } else {
         this.place.replaceChildren(el("p", { class: "nothing" }, "Name two records above. The earlier states of a record stand in the lists once it has been compared."));
       }
     } catch (failure) {
-      this.place.replaceChildren(el("p", { class: "nothing", role: "alert" }, failure.message));
+      const stopped = failure.name === "AbortError";
+      this.says.clear();
+      this.place.replaceChildren(el("p", { class: "nothing", role: "alert" }, stopped ? "Stopped. Compare begins again." : failure.message));
     }
     document.documentElement.dataset.ready = "";
+  }
+
+  /** What the file of readings left to be said, above what came of it. @param {readonly string[]} notices */
+  #tell(notices) {
+    if (notices.length === 0) return;
+    this.place.prepend(el("section", { class: "compared" }, el("h2", {}, "Of the file of readings"), el("ul", { class: "told" }, ...notices.map((one) => el("li", {}, one)))));
   }
 
   /** Fills the two lists: records of the shelf, and earlier states of those named. */
@@ -244,9 +257,9 @@ function asked(query) {
   return `?${query.map(([name, value]) => `${name}=${encodeURIComponent(value)}`).join("&")}`;
 }
 
-/** @param {string} address */
-async function ask(address) {
-  const answer = await fetch(address, { headers: { Accept: "application/json" } });
+/** @param {string} address @param {AbortSignal} [signal] */
+async function ask(address, signal) {
+  const answer = await fetch(address, { headers: { Accept: "application/json" }, signal });
   const body = await answer.json();
   if (!answer.ok) throw new Error([body.message, body.wayOut].filter(Boolean).join(" "));
   return body;

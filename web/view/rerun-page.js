@@ -1,4 +1,5 @@
 import { el, write } from "./dom.js";
+import { handOn } from "./handed-on.js";
 import { leadOnwards } from "./onwards.js";
 import { Says } from "./says.js";
 import { startTheme } from "./theme.js";
@@ -44,10 +45,18 @@ class RerunPage {
     if (empty) fields.delete("readings");
     else if (!(/** @type {File | null} */ (fields.get("readings"))?.size > 0)) return this.#refuse("Choose a file of readings, or leave every reading empty.", []);
     const path = encodeURIComponent(this.#id);
-    const answer = await fetch(`/api/records/${path}/rerun`, { method: "POST", body: fields });
+    const button = /** @type {HTMLButtonElement} */ (this.form.querySelector(".act .btn"));
+    button.disabled = true;
+    this.problems.hidden = true;
+    this.says.offer("Every figure of the record is worked out on the new readings.", []);
+    const answer = await fetch(`/api/records/${path}/rerun`, { method: "POST", body: fields }).catch(() => null);
+    button.disabled = false;
+    this.says.clear();
+    if (answer === null) return this.#refuse("Endfloat does not answer. Whether the record was made, the shelf says.", []);
     const made = await answer.json();
     if (!answer.ok) return this.#refuse([made.message, made.wayOut].filter(Boolean).join(" "), made.problems ?? []);
     const next = encodeURIComponent(made.id);
+    handOn(made.id, made.notices ?? []);
     location.assign(empty ? `/sheet/${next}` : `/compare?left=${path}&right=${next}`);
   }
 

@@ -101,10 +101,11 @@ public final class ComparisonPage {
     return side.path("source_hash").asText();
   }
 
-  private static String number(JsonNode side) {
+  private String number(JsonNode side) {
     String number = side.path("record_number").asText();
     String rev = side.path("revision").asText();
-    String stage = side.path("stage").asText();
+    boolean staged = !left().path("stage").equals(right().path("stage"));
+    String stage = staged ? side.path("stage").asText() : "";
     return (number.isBlank() ? "not numbered" : number)
         + (rev.isBlank() ? "" : " rev " + rev)
         + (stage.isBlank() ? "" : ", " + stage);
@@ -190,7 +191,7 @@ public final class ComparisonPage {
   private void row(JsonNode row) {
     out.start("tbody", "class", "one").start("tr");
     out.element("td", "clause", row.path("clause").asText());
-    out.start("th", "scope", "row").text(row.path("label").asText()).end();
+    out.start("th", "scope", "row").words(row.path("label").asText()).end();
     point(row.path("left"));
     point(row.path("right"));
     point(row.path("difference"));
@@ -339,17 +340,20 @@ public final class ComparisonPage {
     head("what", "What");
     head("", "A");
     head("", "B");
-    out.end().end().start("tbody");
+    out.end().end();
     for (JsonNode one : wordings) {
-      out.start("tr").element("td", "clause", one.path("clause").asText());
+      // each by itself: a long one breaks between two sheets, and those before it stay where they
+      // are
+      out.start("tbody").start("tr");
+      out.element("td", "clause", one.path("clause").asText());
       out.start("th", "scope", "row", "class", "what").text(one.path("what").asText()).end();
       for (String side : new String[] {"left", "right"}) {
         String text = one.path(side).asText();
         out.element("td", source ? "source" : "", text.isEmpty() ? "–" : text);
       }
-      out.end();
+      out.end().end();
     }
-    out.end().end();
+    out.end();
   }
 
   /** What the uncertainty of a difference counts once, and what twice. */

@@ -72,6 +72,11 @@ final class Markup {
     return made(Typeset.nameHtml(name).replace("_", "_<wbr/>"));
   }
 
+  /** A text that holds names of the record: it may be broken after their underscores. */
+  Markup words(String text) {
+    return made(XmlText.escaped(text).replace("_", "_<wbr/>"));
+  }
+
   /** Markup that the program itself made. */
   Markup made(String markup) {
     out.append(markup);

@@ -66,6 +66,6 @@ record ReadingPlace(Cell cell, Reading reading, ObjectNode empty, List<Station> 
     }
     return labels.isEmpty()
         ? words() + " has stations; write one column each, such as " + wanted(stations.get(0))
-        : words() + " has no such station";
+        : words() + " has no such station; write a head such as " + wanted(stations.get(0));
   }
 }

@@ -83,7 +83,13 @@ public final class Rerun {
   public static Done run(InvestigationRecord from, Readings readings, Map<String, String> block) {
     ReadingsTable table = ReadingsCsv.read(readings.file(), readings.decimal());
     List<String> problems = new ArrayList<>(table.problems());
+    if (table.columns().isEmpty() && !problems.isEmpty()) {
+      throw new RerunRefusedException(problems);
+    }
     List<String> notices = new ArrayList<>(table.notices());
+    if (table.columns().stream().allMatch(column -> column.fields().isEmpty())) {
+      notices.add("the file has heads and no readings: every reading is left empty");
+    }
     ObjectNode tree = begun(from, readings.title(), readings.date(), block);
     if (!readings.engineSerial().isEmpty()) {
       tree.withObject("/title_block").put("engine_serial", readings.engineSerial());
@@ -109,8 +115,11 @@ public final class Rerun {
     Set<String> read = new HashSet<>();
     for (Cell cell : made.cells()) {
       for (Reading reading : cell.readings()) {
-        read.add(reading.instrument());
-        reading.entries().forEach(entry -> read.add(entry.instrument()));
+        for (Reading.Entry entry : reading.entries()) {
+          if (!entry.taken().isEmpty()) {
+            read.add(entry.instrument().isEmpty() ? reading.instrument() : entry.instrument());
+          }
+        }
       }
     }
     return made.instruments().stream()

@@ -10,6 +10,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -18,11 +20,16 @@ import org.apache.commons.csv.CSVRecord;
  * Readings as CSV. The first row has heads: {@code name [unit]}, with a station {@code
  * name[cylinder=3,plane=top] [mm]}, the part's temperature {@code name.at [degC]}, the instrument
  * {@code name.instrument}. Repeats run down; an empty field was not taken. Fields are parted by
- * commas, or by semicolons where the heads are.
+ * commas, or by semicolons or tabs where the heads are; rows before the heads may be empty.
  */
 public final class ReadingsCsv {
   private static final int MOST_ROWS = 100_000;
   private static final int MOST_PROBLEMS = 200;
+
+  /** How a spreadsheet marks a number as text; the number stands in it unchanged. */
+  private static final Pattern MARKED = Pattern.compile("=\"([^\"]*)\"|'(.*)");
+
+  private static final Pattern FRACTION = Pattern.compile("[+-]?(\\d{1,4} )?\\d{1,4}/\\d{1,4}");
 
   private final DecimalMark decimal;
   private final List<String> problems = new ArrayList<>();
@@ -58,11 +65,15 @@ public final class ReadingsCsv {
     CSVFormat format =
         CSVFormat.RFC4180.builder().setDelimiter(parting).setIgnoreEmptyLines(false).get();
     int row = 0;
+    boolean headed = false;
     try (CSVParser parser = CSVParser.parse(text, format)) {
       for (CSVRecord record : parser) {
         row++;
-        if (row == 1) {
-          heads(record, parting);
+        if (!headed) {
+          headed = record.stream().anyMatch(field -> !field.isBlank());
+          if (headed) {
+            heads(record, parting);
+          }
         } else if (row > MOST_ROWS) {
           problems.add("the file has more than " + MOST_ROWS + " rows");
           return;
@@ -73,21 +84,23 @@ public final class ReadingsCsv {
     } catch (IOException | UncheckedIOException | IllegalStateException e) {
       problems.add("row " + (row + 1) + ": a quote is opened and not closed, or stands in a word");
     }
-    if (row == 0) {
+    if (!headed && problems.isEmpty()) {
       problems.add("the file is empty");
     }
   }
 
   private static char parting(String text) {
+    String heads = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
     int depth = 0;
-    for (int i = 0; i < text.length() && text.charAt(i) != '\n'; i++) {
-      char c = text.charAt(i);
+    boolean tab = false;
+    for (char c : heads.toCharArray()) {
       depth += c == '[' ? 1 : c == ']' ? -1 : 0;
       if (c == ';' && depth <= 0) {
         return ';';
       }
+      tab |= c == '\t';
     }
-    return ',';
+    return tab ? '\t' : ',';
   }
 
   private void heads(CSVRecord record, char parting) {
@@ -134,9 +147,24 @@ public final class ReadingsCsv {
     return heads;
   }
 
+  private static String unmarked(String text) {
+    Matcher marked = MARKED.matcher(text);
+    if (!marked.matches()) {
+      return text;
+    }
+    return (marked.group(1) == null ? marked.group(2) : marked.group(1)).strip();
+  }
+
+  /** A fraction is one of an inch, and of nothing else. */
+  private static boolean isOfInches(Column column, String text) {
+    return column.aspect() == Aspect.VALUE
+        && column.unit().equals("in")
+        && FRACTION.matcher(text).matches();
+  }
+
   private void fields(CSVRecord record, int row) {
     for (int i = 0; i < record.size(); i++) {
-      String text = record.get(i).strip();
+      String text = unmarked(record.get(i).strip());
       if (text.isEmpty()) {
         continue;
       }
@@ -148,8 +176,8 @@ public final class ReadingsCsv {
       }
       Column column = columns.get(i).orElseThrow();
       try {
-        boolean number = column.aspect() != Aspect.INSTRUMENT;
-        column.fields().add(new Field(row, number ? StrictNumber.read(text, decimal) : text));
+        boolean asTyped = column.aspect() == Aspect.INSTRUMENT || isOfInches(column, text);
+        column.fields().add(new Field(row, asTyped ? text : StrictNumber.read(text, decimal)));
       } catch (StrictNumber.NotANumberException e) {
         problems.add(column.place() + ", row " + row + ": " + e.getMessage());
       }

@@ -19,6 +19,9 @@ public final class StrictNumber {
   private static final Pattern COMMA =
       Pattern.compile("([+-]?)(\\d{1,40})(?:,(\\d{1,40}))?(?:[eE]([+-]?\\d{1,3}))?");
 
+  private static final Pattern UNITED =
+      Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*[\\p{L}\u00b0\u00b5%\"][\\p{L}\\p{Nd}./^-]*");
+
   private StrictNumber() {}
 
   /**
@@ -123,6 +126,15 @@ public final class StrictNumber {
     }
     if (decimal == DecimalMark.COMMA && POINT.matcher(text).matches()) {
       return "has a point where the decimal comma was chosen: write " + text.replace('.', ',');
+    }
+    if (text.matches("[+-]?\\.\\d+")) {
+      return "has no digit before its point: write " + text.replace(".", "0.");
+    }
+    if (text.matches("[+-]?(\\d+[ -])?\\d+/\\d+")) {
+      return "is a fraction: write it in a column of inches, [in], or as a decimal";
+    }
+    if (UNITED.matcher(text).matches()) {
+      return "has a unit with it: the unit stands in the head, another unit in a column of its own";
     }
     if (text.matches("[+-]?[\\d., '\u00a0]+") && text.chars().anyMatch(Character::isDigit)) {
       return "is no plain number: digits, one decimal "

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import endfloat.engine.RecordGraph;
 import endfloat.record.InvestigationRecord;
 import endfloat.record.Reading;
 import endfloat.record.RecordHash;
@@ -83,6 +84,18 @@ class RerunTest {
   }
 
   @Test
+  void aFractionOfAnInchIsKeptAsItWasTakenAndWorthWhatItSays() {
+    InvestigationRecord done =
+        run(HEADS.replace("float [mm]", "float [in]") + "0.142,0.145,0.150,3/64\n").record();
+    assertEquals(List.of("3/64 in"), reading(done, "float").entries().get(0).taken());
+    assertEquals(
+        3 * 25.4e-3 / 64,
+        RecordGraph.of(done).graph().figure("float").orElseThrow().si(),
+        1e-15,
+        "by the definition of the inch");
+  }
+
+  @Test
   void takesTemperatureAndInstrumentOfStationOrReading() {
     InvestigationRecord done =
         run(HEADS.replace("\n", ",lash.instrument,lash[tooth=4].at [degC],float.at [degF]\n")
@@ -110,7 +123,8 @@ class RerunTest {
             "the reading lash of clause 2.1 has no column 'lash[tooth=7] [mm]'; give it one, empty"
                 + " where nothing was taken",
             "column 2, lash[tooth=4] [N]: N cannot be put into mm, the unit of the reading",
-            "column 3, lash[tooth=8] [mm]: the reading lash of clause 2.1 has no such station",
+            "column 3, lash[tooth=8] [mm]: the reading lash of clause 2.1 has no such station; write a head"
+                + " such as 'lash[tooth=1] [mm]'",
             "the reading float of clause 2.1 has no column 'float [mm]'; give it one, empty where"
                 + " nothing was taken"),
         problems(

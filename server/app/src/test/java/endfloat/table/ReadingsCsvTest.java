@@ -1,5 +1,6 @@
 package endfloat.table;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,6 +18,7 @@ import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ReadingsCsvTest {
   private static ReadingsTable read(String text) {
@@ -102,8 +104,9 @@ class ReadingsCsvTest {
   void refusesFilesThatAreNoTables() {
     assertEquals(List.of("the file is empty"), read("").problems());
     assertEquals(
-        List.of("row 1: there are no heads; the first row names the readings"),
-        read("\n1\n").problems().subList(0, 1));
+        List.of("column 1, 1: no head of a reading; write it as dial [mm] or dial[tooth=4] [mm]"),
+        read("\n1\n").problems());
+    assertEquals(List.of("the file is empty"), read("\n,,\n").problems());
     assertEquals(
         List.of("row 2: a quote is opened and not closed, or stands in a word"),
         read("lash [mm]\n\"0.1\n0.2\n").problems());
@@ -155,5 +158,52 @@ class ReadingsCsvTest {
   void readsAnyTextWithoutFailing(@ForAll String text) {
     ReadingsTable table = read(text);
     assertTrue(table.columns().size() <= text.length());
+  }
+
+  /**
+   * What a spreadsheet, or whoever fills it in, makes of a file; the values are lost in none of it.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "lash [mm],bore [mm]\n=\"0.134\",=\"60.02\"\n",
+        "lash [mm],bore [mm]\n'0.134,'60.02\n",
+        "lash [mm]\tbore [mm]\n0.134\t60.02\n",
+        "\n,\nlash [mm],bore [mm]\n0.134,60.02\n",
+        "\"lash [mm]\";\"bore [mm]\"\r\n\"0.134\";\"60.02\"\r\n",
+      })
+  void whatASpreadsheetMakesOfAFileIsRead(String csv) {
+    ReadingsTable table = ReadingsCsv.read(csv.getBytes(UTF_8), DecimalMark.POINT);
+    assertEquals(List.of(), table.problems());
+    assertEquals(
+        List.of("0.134", "60.02"),
+        table.columns().stream().map(column -> column.fields().get(0).text()).toList());
+  }
+
+  @Test
+  void aFractionIsReadInAColumnOfInchesAndInNoOther() {
+    ReadingsTable inches =
+        ReadingsCsv.read("bore [in]\n1 15/16\n3/64\n".getBytes(UTF_8), DecimalMark.POINT);
+    assertEquals(List.of(), inches.problems());
+    assertEquals("1 15/16", inches.columns().get(0).fields().get(0).text());
+    ReadingsTable metric = ReadingsCsv.read("bore [mm]\n3/64\n".getBytes(UTF_8), DecimalMark.POINT);
+    assertEquals(
+        List.of(
+            "column 1, bore [mm], row 2: '3/64' is a fraction: write it in a column of inches,"
+                + " [in], or as a decimal"),
+        metric.problems());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.134 mm, 'has a unit with it: the unit stands in the head, another unit in a column of its own'",
+    "5.3 thou, 'has a unit with it: the unit stands in the head, another unit in a column of its own'",
+    ".15, 'has no digit before its point: write 0.15'",
+    "0.I34, 'is not a number; leave the field empty where nothing was taken'",
+  })
+  void aSlipIsSaidAsWhatItIs(String field, String words) {
+    ReadingsTable table =
+        ReadingsCsv.read(("lash [mm]\n" + field + "\n").getBytes(UTF_8), DecimalMark.POINT);
+    assertEquals(List.of("column 1, lash [mm], row 2: '" + field + "' " + words), table.problems());
   }
 }
