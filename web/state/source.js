@@ -52,6 +52,21 @@ export function cutAt(line, problem) {
   return [line.slice(0, from), line.slice(from, to), line.slice(to)];
 }
 
+/**
+ * A text cut where it differs from another: what both begin with, its own, what both end with.
+ * @param {string} text
+ * @param {string} other
+ * @returns {[string, string, string]}
+ */
+export function cutAgainst(text, other) {
+  const most = Math.min(text.length, other.length);
+  let from = 0;
+  while (from < most && text[from] === other[from]) from++;
+  let behind = 0;
+  while (behind < most - from && text[text.length - 1 - behind] === other[other.length - 1 - behind]) behind++;
+  return [text.slice(0, from), text.slice(from, text.length - behind), text.slice(text.length - behind)];
+}
+
 /** Letters that cannot be seen, or that show those behind them in another order than they stand in. */
 const HIDDEN = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufe00-\ufe0f\ufeff\ufff9-\ufffc]/u;
 

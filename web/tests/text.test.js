@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { answerOf, doubtFrom, labelsOf, liveText } from "../state/figures.js";
 import { answers, changedWhen, listed } from "../state/shelf.js";
-import { cutAt, letters, stretches } from "../state/source.js";
+import { cutAgainst, cutAt, letters, stretches } from "../state/source.js";
 import { Typing } from "../state/typing.js";
 
 test("stretches come from lines and columns counted from 1, and stay inside the text", () => {
@@ -102,4 +102,11 @@ test("a text taken over from elsewhere is neither shown nor kept as ours", () =>
   typing.replaced("theirs");
   pass(1000);
   assert.deepEqual(kept, []);
+});
+
+test("two texts are cut where they differ, and nothing of either is lost", () => {
+  assert.deepEqual(cutAgainst("Chipped at the heel. Mine.", "Chipped at the heel. The other."), ["Chipped at the heel. ", "Mine", "."]);
+  assert.deepEqual(cutAgainst("aa", "aaa"), ["aa", "", ""]);
+  assert.deepEqual(cutAgainst("aaa", "aa"), ["aa", "a", ""]);
+  for (const [one, other] of [["", "x"], ["same", "same"], ["abcabc", "abc"]]) assert.equal(cutAgainst(one, other).join(""), one);
 });

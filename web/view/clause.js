@@ -1,3 +1,4 @@
+import { cutAgainst } from "../state/source.js";
 import { label } from "../state/terms.js";
 import { ApprovalBody } from "./approval.js";
 import { CausesBody } from "./causes.js";
@@ -175,7 +176,7 @@ export class Clause {
       "div",
       { class: "both", role: "group", "aria-label": "Two texts for one place" },
       el("p", {}, "This was changed in another window while you typed. Nothing is lost: choose which text stands."),
-      el("div", { class: "texts" }, side("Yours", what.mine), side("The other", what.theirs)),
+      el("div", { class: "texts" }, side("Yours", what.mine, what.theirs), side("The other", what.theirs, what.mine)),
       el(
         "div",
         { class: "choose" },
@@ -249,7 +250,8 @@ export class Clause {
   }
 }
 
-/** @param {string} head @param {string} text */
-function side(head, text) {
-  return el("div", {}, el("span", { class: "cap" }, head), el("pre", { tabindex: "0" }, text));
+/** @param {string} head @param {string} text @param {string} other with which it is compared */
+function side(head, text, other) {
+  const [before, own, behind] = cutAgainst(text, other);
+  return el("div", {}, el("span", { class: "cap" }, head), el("pre", { tabindex: "0" }, before, own && el("mark", {}, own), behind));
 }

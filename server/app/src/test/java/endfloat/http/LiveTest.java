@@ -70,6 +70,18 @@ class LiveTest {
   }
 
   @Test
+  void aChartOfNothingYetIsNoError() {
+    try (LivePage page = LivePage.open(server, RECORD)) {
+      page.await("sheet");
+      page.put("e1", "c20", "/of", " ", Long.MAX_VALUE);
+      JsonNode chart = page.await("changed").at("/cells/0");
+      assertEquals("fresh", chart.path("state").asText(), chart.toString());
+      page.put("e2", "c20", "/of", "nothing_so_called", Long.MAX_VALUE);
+      assertEquals("error", page.await("changed").at("/cells/0/state").asText());
+    }
+  }
+
+  @Test
   void anEditSentTwiceIsMadeOnce() {
     try (LivePage page = LivePage.open(server, RECORD)) {
       page.await("sheet");

@@ -39,6 +39,10 @@ record ClauseBoard(Optional<ObjectNode> view, List<ClauseProblem> problems, Set<
         yield new ClauseBoard(Optional.of(CauseViews.of(sizes)), sizes.problems());
       }
       case "chart" -> {
+        if (cell.chart().of().isBlank()) {
+          // that nothing was entered yet is no error
+          yield new ClauseBoard(Optional.empty(), List.of());
+        }
         Optional<ChartPicture> picture = ChartPicture.of(cell, graph, between);
         yield new ClauseBoard(
             picture.map(ChartViews::of),
