@@ -33,6 +33,11 @@ record Operand(Expression written, Typed typed) {
     return isBare(written);
   }
 
+  /** Bare itself, or a name that is; what is reckoned from such alone is no ratio either. */
+  boolean isBareNumber() {
+    return isBare() || element() instanceof Kind.Quantity quantity && quantity.bare();
+  }
+
   private static boolean isBare(Expression written) {
     if (written instanceof Expression.Literal literal) {
       return literal.unit().isEmpty();

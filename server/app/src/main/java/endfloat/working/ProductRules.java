@@ -20,7 +20,8 @@ final class ProductRules {
     Dimension dimension =
         within(binary.span(), () -> times ? of(left).times(of(right)) : of(left).over(of(right)));
     hintAtRadians(binary, left, right);
-    Kind kind = SeriesRules.spread(new Kind.Quantity(dimension), List.of(left, right));
+    boolean bare = left.isBareNumber() && right.isBareNumber();
+    Kind kind = SeriesRules.spread(new Kind.Quantity(dimension, bare), List.of(left, right));
     return ExpressionKinds.apply(
         binary.span(), kind, times ? BuiltIn.MULTIPLY : BuiltIn.DIVIDE, left, right);
   }

@@ -142,7 +142,7 @@ final class SumRules {
         && wanted.withoutAngle().isNone()
         && operand.element() instanceof Kind.Quantity given
         && given.dimension().isNone()
-        && (operand.isBare() || given.bare())
+        && operand.isBareNumber()
         && !operand.isZero()) {
       String said = operand.said();
       if (!operand.isBare()) {

@@ -17,6 +17,8 @@ class BareAngleTest {
   @ValueSource(
       strings = {
         "a = 30\ny = sin(a)",
+        "n = 24\ny [deg] = 360 / n",
+        "n = 24\ny = 2 * n\nlimit y: at most 50 deg",
         "a = 30\nb = a\ny = tan(b)",
         "a = 30 ± 1\ny = cos(a)",
         "a = 30\ny [deg] = a",
@@ -40,6 +42,8 @@ class BareAngleTest {
         "a = 0.3\ny = tan(a * 1 rad)",
         "a = 24\ny [deg] = 360 deg / a",
         "a = 0\ny = cos(a)",
+        "m = 23\nn = 41\ny [deg] = atan(m / n)",
+        "n = 24\ny = sin(pi / n)",
         "a = 2\nb = 3 mm / 6 mm\ny = tan(b + a)"
       })
   void aRatioIsOneInRadians(String lines) {
