@@ -46,7 +46,7 @@ export class Editing {
     this.first = how;
     this.#typing = new Typing(this.text, { preview: (text) => this.#preview(text), keep: (text) => this.#keep(text) }, timers);
     this.element = el("div", { class: how.prose ? "pad words" : clause.cell.kind === "java" ? "pad program" : "pad" });
-    const hint = how.prose ? "{name} puts a figure in, {#clause} a clause number." : this.java ? "A name of the record is read in camel case: lash_cold is lashCold." : "Results below follow as you type.";
+    const hint = how.prose ? "{name} puts a figure in, {#clause} a clause number." : this.java ? "A name of the record is read in camel case: lash_cold is lashCold. F1 says what may be called." : "Results below follow as you type.";
     this.#help = new Help((name) => this.desk.hover(clause.id, name));
     const reference = this.java
       ? el("button", { type: "button", class: "word", onclick: () => how.run?.() }, "run")
