@@ -99,7 +99,9 @@ export class FitsBody {
       nodes.push(part.tr);
     });
     if (board.advice) nodes.push(el("tr", { class: "advice" }, el("td", {}), el("td", { colspan: 5 }, board.advice)));
-    const wrong = (this.clause.cell.problems ?? []).filter((one) => (one.at ?? "").startsWith(`/rows/${index}/`));
+    // a unit that is none is said of the row once, not of each limit that is in it
+    const said = new Set();
+    const wrong = (this.clause.cell.problems ?? []).filter((one) => (one.at ?? "").startsWith(`/rows/${index}/`) && !said.has(one.message) && said.add(one.message));
     if (wrong.length > 0) {
       const words = wrong.flatMap((one) => [el("span", { class: "where" }, fieldWord(one.at)), el("strong", {}, one.message), ` ${one.wayOut ?? ""} `]);
       nodes.push(el("tr", { class: "says-err" }, el("td", {}), el("td", { colspan: 5 }, ...words)));

@@ -113,7 +113,7 @@ export class Pad {
   insert(stops) {
     const { from, to } = this.view.state.selection.main;
     this.view.focus();
-    snippet(stops)(this.view, null, from, to);
+    snippet(withEnd(stops))(this.view, null, from, to);
   }
 
   /** Takes over another window's text; the cursor stays where it was, as far as there is text. @param {string} text */
@@ -166,6 +166,11 @@ function covered(pad) {
   return { top: height(document.querySelector(".heads")), bottom: height(pad.querySelector(".pad-foot")) + 4 };
 }
 
+/** Behind the last argument Tab leads to the end of the call, not out of the pad. @param {string} stops */
+function withEnd(stops) {
+  return `${stops}\${}`;
+}
+
 /** The words stand in one row, which moves so that the chosen one is seen. @param {HTMLElement} strip */
 function inSight(strip) {
   /** @type {HTMLElement | null} */
@@ -187,7 +192,7 @@ async function completions(context, ask) {
   if (!context.explicit && isWhole(context.state.sliceDoc(from, context.pos))) return null;
   return {
     from,
-    options: answer.options.map((option) => ({ label: option.label, detail: option.detail || undefined, apply: option.stops ? snippet(option.stops) : option.apply || option.label })),
+    options: answer.options.map((option) => ({ label: option.label, detail: option.detail || undefined, apply: option.stops ? snippet(withEnd(option.stops)) : option.apply || option.label })),
     validFor: (text) => /^[\p{L}\p{N}_]*$/u.test(text) && !isWhole(text),
   };
 }
