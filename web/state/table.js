@@ -42,6 +42,25 @@ export function keyedBy(columns, head) {
 }
 
 /**
+ * The tables whose rows are named as those of this one are, each with a column that lays its values to these rows.
+ * @param {string} id of the clause
+ * @param {Iterable<any>} cells of the sheet
+ * @returns {{name: string, key: string, column: TableColumn}[]}
+ */
+export function besides(id, cells) {
+  const tables = [...cells].filter((cell) => cell.kind === "table");
+  const keyOf = (cell) => cell.source?.columns?.find((column) => column.key)?.head;
+  const here = tables.find((cell) => cell.id === id);
+  const key = here && keyOf(here);
+  if (!key) return [];
+  const taken = new Set(here.source.columns.map((column) => column.head));
+  return tables.flatMap((cell) => {
+    const of = cell.id !== id && cell.source?.name && keyOf(cell) === key ? cell.source.columns.find((column) => column.head !== key && !taken.has(column.head)) : null;
+    return of ? [{ name: cell.source.name, key, column: { head: of.head, kind: of.kind || "number", unit: of.unit ?? "", formula: `${cell.source.name}.${of.head}`, note: "" } }] : [];
+  });
+}
+
+/**
  * With what the numbers of columns were taken; one that was overdue on the day is told as such.
  * @param {any} source
  * @param {readonly any[]} instruments of the register

@@ -5,7 +5,7 @@ import { blockOf, pasted, storedIndex, textOf } from "../state/block.js";
 import { entered, led } from "../state/cursor.js";
 import { PAGE, Rows } from "../state/rows.js";
 import { inView, topFor } from "../state/scroll.js";
-import { both, captionOf, columnsOf, conditionOf, inForce, keyedBy, sortedBy, takenWith } from "../state/table.js";
+import { besides, both, captionOf, columnsOf, conditionOf, inForce, keyedBy, sortedBy, takenWith } from "../state/table.js";
 
 const columns = [{ head: "hours" }, { head: "lash" }, { head: "rate", formula: "wear.lash / wear.hours" }, { head: "batch" }];
 
@@ -208,4 +208,12 @@ test("an instrument that was overdue is told of the columns that were taken with
   assert.deepEqual(takenWith(source, instruments, "2026-05-12"), [{ text: "lash, fitted taken with DG-07, calibration was due 2026-03-02", overdue: true }]);
   assert.equal(takenWith(source, instruments, "2026-01-12")[0].overdue, false);
   assert.deepEqual(takenWith({ columns: [{ head: "hours" }] }, instruments, ""), []);
+});
+
+test("a table with the same key offers its columns, one that is keyed otherwise does not", () => {
+  const table = (id, name, ...columns) => ({ id, kind: "table", source: { name, columns } });
+  const craft = { head: "craft", key: true };
+  const cells = [table("c1", "wear", craft, { head: "lash" }), table("c2", "bed", craft, { head: "lash" }, { head: "power", unit: "kW" }), table("c3", "oil", { head: "day", key: true }, { head: "iron" }), { id: "c4", kind: "note", source: {} }];
+  assert.deepEqual(besides("c1", cells), [{ name: "bed", key: "craft", column: { head: "power", kind: "number", unit: "kW", formula: "bed.power", note: "" } }]);
+  assert.deepEqual(besides("c3", cells), []);
 });

@@ -1,4 +1,4 @@
-import { keyedBy } from "../state/table.js";
+import { besides, keyedBy } from "../state/table.js";
 import { append, listWords } from "./entry.js";
 
 /** @type {[string, string][]} */
@@ -61,6 +61,7 @@ export function tableMore(clause) {
   const { source } = clause.cell;
   return [
     ["another column", () => append(clause, "/columns", blankColumn(clause.cell.source.columns ?? []))],
+    ...besides(clause.id, clause.page.desk.sheet.cells.values()).map(({ name, key, column }) => /** @type {[string, () => void]} */ ([`a column of ${name}, by ${key}`, () => append(clause, "/columns", column)])),
     ["a limit on a column", () => append(clause, "/limits", `limit ${[source.name || "table", source.columns?.[0]?.head ?? "head"].join(".")}: at most `)],
   ];
 }

@@ -72,6 +72,12 @@ final class ColumnNode extends Node {
     return text.matches("[-\u2212]?[0-9]+(?:\\.[0-9]+)?") ? text.replace('-', '\u2212') : "";
   }
 
+  /** What it is, in words. */
+  String what() {
+    String note = part.column().note().strip();
+    return note.isEmpty() ? "column of a table, as typed" : note;
+  }
+
   /** The text of a row as it was typed. */
   String text(int row) {
     return part.texts().text(row);

@@ -15,6 +15,7 @@ import java.util.Set;
 
 /** A line that gives a name its value, or solves for it. */
 final class DefinitionNode extends LineNode {
+  private RowAxis rows;
   private Formula formula;
   private Solver solver;
   private java.util.Map<String, endfloat.units.Unit> fieldUnits = java.util.Map.of();
@@ -61,9 +62,15 @@ final class DefinitionNode extends LineNode {
     return value.distribution().isPresent() ? piece().at(value.value().span()) : "";
   }
 
+  /** Of a column of a table that is worked out: the rows to which its values are laid. */
+  void rows(RowAxis of) {
+    rows = of;
+  }
+
   @Override
   Value evaluate(Frame frame) {
-    return solver != null ? solver.solve(frame) : formula.evaluate(frame);
+    Value value = solver != null ? solver.solve(frame) : formula.evaluate(frame);
+    return rows != null && value instanceof Value.Series series ? rows.laid(series, frame) : value;
   }
 
   boolean isSolved() {

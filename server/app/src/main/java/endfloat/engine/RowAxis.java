@@ -1,5 +1,9 @@
 package endfloat.engine;
 
+import static java.util.stream.Collectors.joining;
+
+import endfloat.engine.Value.Absent;
+import endfloat.engine.Value.Series;
 import endfloat.working.LineProblem;
 import java.util.AbstractList;
 import java.util.ArrayList;
@@ -8,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.RandomAccess;
+import java.util.Set;
 
 /**
  * By what the rows of a table are told apart: their numbers, or the values of a key column. Rows of
@@ -18,6 +23,8 @@ import java.util.RandomAccess;
  * @param wrong row, from 0, and what is wrong with its key; empty where nothing is
  */
 record RowAxis(String axis, List<List<String>> labels, Optional<Wrong> wrong) {
+  /** Rows named of those that find no partner. */
+  private static final int SOME = 12;
 
   /** A key that names no row, or two. */
   record Wrong(int row, LineProblem problem) {}
@@ -50,6 +57,73 @@ record RowAxis(String axis, List<List<String>> labels, Optional<Wrong> wrong) {
       }
     }
     return new RowAxis(head, labels, wrong);
+  }
+
+  /**
+   * A series as values of these rows. One over other rows of the same axis, such as a column of
+   * another table with the same key, goes by its labels: what has no value there has none here.
+   */
+  Series laid(Series series, Frame frame) {
+    if (wrong.isPresent()) {
+      throw new LineFailure(wrong.get().problem());
+    }
+    if (series.axes().isEmpty() && series.size() == labels.size()) {
+      return new Series(List.of(axis), labels, series.elements());
+    }
+    if (!series.axes().equals(List.of(axis))) {
+      throw new LineFailure(
+          ColumnNode.WHOLE,
+          "These values go by "
+              + (series.axes().isEmpty() ? "place" : String.join(", ", series.axes()))
+              + ", and the rows of this table by "
+              + axis
+              + ".",
+          "Name the rows of both tables by a key column of the same head, or reduce the values.");
+    }
+    if (series.labels().equals(labels)) {
+      return series;
+    }
+    Map<List<String>, Value> byLabel = new HashMap<>();
+    for (int i = 0; i < series.size(); i++) {
+      byLabel.put(series.labels().get(i), series.elements().get(i));
+    }
+    List<Value> elements = new ArrayList<>(labels.size());
+    int none = 0;
+    for (List<String> label : labels) {
+      Value value = byLabel.remove(label);
+      none += value == null ? 1 : 0;
+      elements.add(value == null ? Absent.ABSENT : value);
+    }
+    said(none, byLabel.keySet(), frame);
+    return new Series(series.axes(), labels, elements);
+  }
+
+  /** Which rows found no partner, on either side. */
+  private void said(int none, Set<List<String>> left, Frame frame) {
+    if (none > 0) {
+      frame.hint(
+          new LineProblem(
+              ColumnNode.WHOLE,
+              none + " of " + labels.size() + " rows of this table have no value here.",
+              "",
+              LineProblem.Severity.HINT));
+    }
+    if (!left.isEmpty()) {
+      String some =
+          left.stream().limit(SOME).map(label -> label.get(0)).sorted().collect(joining(", "));
+      frame.hint(
+          new LineProblem(
+              ColumnNode.WHOLE,
+              (left.size() == 1 ? "1 value is" : left.size() + " values are")
+                  + " of no row of this table: "
+                  + axis
+                  + " "
+                  + some
+                  + (left.size() > SOME ? " ..." : "")
+                  + ".",
+              "",
+              LineProblem.Severity.HINT));
+    }
   }
 
   /** Labels {@code 1}, {@code 2} ..., made when they are asked for. */

@@ -22,7 +22,12 @@ final class TableNodes {
     }
     if (part instanceof TablePart.Derived derived) {
       List<Node> nodes = FieldNodes.of(clause, place, derived.line());
-      nodes.forEach(node -> node.column(true));
+      for (Node node : nodes) {
+        node.column(true);
+        if (node instanceof DefinitionNode column) {
+          column.rows(derived.rows().orElse(null));
+        }
+      }
       return nodes;
     }
     if (part instanceof TablePart.Whole whole) {

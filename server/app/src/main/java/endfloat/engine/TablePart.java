@@ -2,6 +2,7 @@ package endfloat.engine;
 
 import endfloat.record.TableColumn;
 import java.util.List;
+import java.util.Optional;
 
 /** One thing that a table gives: a column, a limit on one, the table as a whole. */
 sealed interface TablePart {
@@ -19,8 +20,9 @@ sealed interface TablePart {
    * A column that is worked out.
    *
    * @param line its formula and unit, with the places where they were entered
+   * @param rows of the table, to which its values are laid; empty where all columns are worked out
    */
-  record Derived(FieldLine.Stated line) implements TablePart {}
+  record Derived(FieldLine.Stated line, Optional<RowAxis> rows) implements TablePart {}
 
   /**
    * A line with a limit on a column.

@@ -6,6 +6,7 @@ import endfloat.record.TableColumn;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What a table of the record gives to the graph. */
@@ -49,7 +50,10 @@ final class TableParts {
                     name,
                     column.note(),
                     new Entered("/columns/" + at + "/unit", column.unit()),
-                    new Entered("/columns/" + at + "/formula", column.formula()))));
+                    new Entered("/columns/" + at + "/formula", column.formula())),
+                columns.stream().anyMatch(TableColumn::isTyped)
+                    ? Optional.of(rows)
+                    : Optional.empty()));
       }
     }
     if (!table.name().isEmpty() && !heads.isEmpty()) {

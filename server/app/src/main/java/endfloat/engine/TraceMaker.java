@@ -67,7 +67,10 @@ final class TraceMaker {
     if (node instanceof ReadingNode || node instanceof ColumnNode) {
       return Trace.Sort.READING;
     }
-    if (node instanceof GivenNode || node instanceof RunNode) {
+    if (node instanceof ColumnNode column) {
+      return column.instruments().isEmpty() ? Trace.Sort.INPUT : Trace.Sort.READING;
+    }
+    if (node instanceof GivenNode || node instanceof RunNode || node instanceof TableNode) {
       return Trace.Sort.COMPUTED;
     }
     if (!(node instanceof DefinitionNode definition)) {
@@ -84,6 +87,12 @@ final class TraceMaker {
     }
     if (node instanceof GivenNode || node instanceof RunNode) {
       return "java clause";
+    }
+    if (node instanceof ColumnNode column) {
+      return column.what();
+    }
+    if (node instanceof TableNode) {
+      return "table";
     }
     if (node.fields() != null) {
       return node.fields().shown().strip();

@@ -407,4 +407,63 @@ class TableColumnsTest {
     assertEquals(10000000.2, ((Value.Scalar) summary.get("mean")).si(), 1e-7);
     assertEquals(0.1, ((Value.Scalar) summary.get("deviation")).si(), 1e-8);
   }
+
+  /** Two tables of one record: their rows find one another by a key column of the same head. */
+  private static ValueGraph twoTables(String columnsOfFirst, String rowsOfFirst) {
+    String text =
+        "{'format':'endfloat-record','version':1,'title_block':{'title':'t'},'cells':["
+            + "{'id':'c1','kind':'table','name':'wear','columns':["
+            + columnsOfFirst
+            + "],'rows':["
+            + rowsOfFirst
+            + "]},{'id':'c2','kind':'table','name':'bed','columns':["
+            + "{'head':'craft','kind':'text','key':true},{'head':'power','kind':'number','unit':'kW'}],"
+            + "'rows':[['W6-3','30'],['W6-9','90'],['W6-1','10']]}]}";
+    return RecordGraph.of(
+            InvestigationRecord.read(text.replace('\'', '"').getBytes(StandardCharsets.UTF_8)))
+        .graph();
+  }
+
+  @Test
+  void aColumnOfAnotherTableIsLaidToTheRowsByItsKey() {
+    ValueGraph graph =
+        twoTables(
+            "{'head':'craft','kind':'text','key':true},{'head':'hours','kind':'number'},"
+                + "{'head':'power','kind':'number','unit':'kW','formula':'bed.power'},"
+                + "{'head':'late','kind':'number','formula':'only(wear.hours, where: wear.hours > 2)'}",
+            "['W6-1','1'],['W6-2','2'],['W6-3','3']");
+    assertEquals("10 - 30", said(graph, "wear.power"));
+    assertEquals("- - 3", said(graph, "wear.late"));
+    assertEquals(
+        Map.of("craft", "W6-3"),
+        graph.figure("wear.power").orElseThrow().elements().get(2).labels());
+    List<String> hints = graph.problems("c1").stream().map(p -> p.problem().message()).toList();
+    assertTrue(hints.contains("1 of 3 rows of this table have no value here."), hints::toString);
+    assertTrue(hints.contains("1 value is of no row of this table: craft W6-9."), hints::toString);
+  }
+
+  @Test
+  void rowsThatAreOnlyNumberedFindNoPartnerInAnotherTable() {
+    ValueGraph graph =
+        twoTables(
+            "{'head':'hours','kind':'number'},"
+                + "{'head':'power','kind':'number','unit':'kW','formula':'bed.power'}",
+            "['1'],['2'],['3']");
+    assertEquals(
+        "These values go by craft, and the rows of this table by wear.row.",
+        said(graph, "wear.power"));
+  }
+
+  @Test
+  void whatRestsOnAColumnHasItsOrigin() {
+    ValueGraph graph =
+        graph(
+            COLUMNS.replace("'unit':'thou'", "'unit':'thou','note':'cold'"),
+            ROWS,
+            "m [thou] = mean(wear.lash)");
+    Trace.Origin column = graph.trace("m").orElseThrow().origin().from().get(0);
+    assertEquals("wear.lash", column.name());
+    assertEquals("cold", column.text());
+    assertEquals(Trace.Sort.INPUT, column.sort());
+  }
 }
