@@ -87,6 +87,8 @@ public final class ShaftAlignment {
               + " fixed half",
       cautions = {
         DRAWING,
+        "End float of either shaft reads as a face reading: hold both against a thrust face while they"
+            + " are turned.",
         "Take soft foot out first; read at one temperature and add the growth of the feet when hot.",
         "Lock the drive off before turning shafts by hand; never reach under a machine that hangs or"
             + " stands on a jack alone."
