@@ -67,9 +67,6 @@ final class TraceMaker {
     if (node instanceof ReadingNode || node instanceof ColumnNode) {
       return Trace.Sort.READING;
     }
-    if (node instanceof ColumnNode column) {
-      return column.instruments().isEmpty() ? Trace.Sort.INPUT : Trace.Sort.READING;
-    }
     if (node instanceof GivenNode || node instanceof RunNode || node instanceof TableNode) {
       return Trace.Sort.COMPUTED;
     }
@@ -100,7 +97,6 @@ final class TraceMaker {
     if (node instanceof LineNode line) {
       return line.piece().text().strip();
     }
-    // a table or a column of one has no line of its own
     return node instanceof BrokenNode broken ? broken.piece().text().strip() : "";
   }
 

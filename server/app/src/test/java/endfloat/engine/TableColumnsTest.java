@@ -464,6 +464,6 @@ class TableColumnsTest {
     Trace.Origin column = graph.trace("m").orElseThrow().origin().from().get(0);
     assertEquals("wear.lash", column.name());
     assertEquals("cold", column.text());
-    assertEquals(Trace.Sort.INPUT, column.sort());
+    assertEquals(Trace.Sort.READING, column.sort());
   }
 }
