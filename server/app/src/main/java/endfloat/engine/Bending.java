@@ -109,7 +109,11 @@ final class Bending {
       Gradient[] gradients,
       Frame frame) {
     Calculation calculation = term.calculation();
-    if (calculation.heavy() || numbers.length == 0 || !Arguments.uncertain(values)) {
+    // a probability that is reckoned from the uncertainty bends with it and says so itself
+    if (calculation.heavy()
+        || numbers.length == 0
+        || calculation.parameters().stream().anyMatch(WordsInDoubt::isOwnUncertainty)
+        || !Arguments.uncertain(values)) {
       return;
     }
     List<Arguments.Place> places = new ArrayList<>();

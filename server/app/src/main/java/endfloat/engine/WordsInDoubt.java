@@ -92,7 +92,7 @@ final class WordsInDoubt {
   }
 
   /** Its words count the uncertainty already. */
-  private static boolean isOwnUncertainty(Parameter parameter) {
+  static boolean isOwnUncertainty(Parameter parameter) {
     return parameter.fallback().flatMap(OwnUncertainty::of).isPresent();
   }
 

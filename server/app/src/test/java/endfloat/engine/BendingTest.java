@@ -47,6 +47,7 @@ class BendingTest {
         "hypot(z, b)",
         "cos(b / 1 mm * 1 rad)",
         "z - z",
+        "big_enough(b, 1 mm)",
         "thermal_growth(b, 23e-6 1/K, 60 K)",
         // a step and a corner: what is chosen, not a curve
         "shim_pack(b, [0.5 mm, 0.52 mm, 0.6 mm])",
