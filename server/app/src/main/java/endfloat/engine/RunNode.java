@@ -6,10 +6,10 @@ import endfloat.working.Span;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The run of a java clause. Its name has a point in it and no figure; what the clause gives is read
@@ -31,7 +31,8 @@ final class RunNode extends Node {
     super(source.id(), 0);
     this.source = source;
     this.head = head;
-    Set<String> names = new LinkedHashSet<>(JavaNames.maybeRead(source.text()));
+    // in an order that an edit of the source leaves alone
+    Set<String> names = new TreeSet<>(JavaNames.maybeRead(source.text()));
     head.gives().forEach(give -> names.remove(give.name()));
     this.namesRead = names;
   }
