@@ -16,6 +16,7 @@ import java.util.Set;
 /** A line that gives a name its value, or solves for it. */
 final class DefinitionNode extends LineNode {
   private RowAxis rows;
+  private String first = "";
   private Formula formula;
   private Solver solver;
   private java.util.Map<String, endfloat.units.Unit> fieldUnits = java.util.Map.of();
@@ -67,10 +68,60 @@ final class DefinitionNode extends LineNode {
     rows = of;
   }
 
+  /**
+   * Of a column of a table of which all are worked out: the head of the first, to whose rows its
+   * values are laid; empty for none.
+   */
+  void rowsOf(String head) {
+    first = head;
+  }
+
+  private String table() {
+    return name().substring(0, name().indexOf('.'));
+  }
+
+  @Override
+  Set<String> namesRead() {
+    if (first.isEmpty()) {
+      return super.namesRead();
+    }
+    Set<String> names = new LinkedHashSet<>(super.namesRead());
+    names.add(table());
+    return names;
+  }
+
+  @Override
+  Set<String> fieldsRead(String name) {
+    if (first.isEmpty() || !name.equals(table())) {
+      return super.fieldsRead(name);
+    }
+    Set<String> fields =
+        new LinkedHashSet<>(super.namesRead().contains(name) ? super.fieldsRead(name) : Set.of());
+    fields.add(first);
+    return fields;
+  }
+
   @Override
   Value evaluate(Frame frame) {
     Value value = solver != null ? solver.solve(frame) : formula.evaluate(frame);
-    return rows != null && value instanceof Value.Series series ? rows.laid(series, frame) : value;
+    if (!(value instanceof Value.Series series)) {
+      return value;
+    }
+    if (!first.isEmpty()) {
+      return ofFirst(frame) instanceof Value.Series rowsOfFirst
+          ? RowAxis.laidTo(rowsOfFirst, series, frame)
+          : value;
+    }
+    return rows != null ? rows.laid(series, frame) : value;
+  }
+
+  private Value ofFirst(Frame frame) {
+    for (Slot read : reads()) {
+      if (read.name().equals(table() + "." + first)) {
+        return frame.of(read);
+      }
+    }
+    return null;
   }
 
   boolean isSolved() {

@@ -8,6 +8,7 @@ import endfloat.working.LineProblem;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,10 +81,37 @@ record RowAxis(String axis, List<List<String>> labels, Optional<Wrong> wrong) {
               + ".",
           "Name the rows of both tables by a key column of the same head, or reduce the values.");
     }
+    return matched(labels, series, frame);
+  }
+
+  /**
+   * A series as values of the rows that the first column of a table has, of which all columns are
+   * worked out.
+   */
+  static Series laidTo(Series first, Series series, Frame frame) {
+    if (!series.axes().equals(first.axes())
+        || first.axes().isEmpty() && series.size() != first.size()) {
+      throw new LineFailure(
+          ColumnNode.WHOLE,
+          "These values go by "
+              + by(series)
+              + ", and those of the first column by "
+              + by(first)
+              + ".",
+          "Let all columns of the table go over the same groups.");
+    }
+    return first.axes().isEmpty() ? series : matched(first.labels(), series, frame);
+  }
+
+  private static String by(Series series) {
+    return series.axes().isEmpty() ? series.size() + " places" : String.join(", ", series.axes());
+  }
+
+  private static Series matched(List<List<String>> labels, Series series, Frame frame) {
     if (series.labels().equals(labels)) {
       return series;
     }
-    Map<List<String>, Value> byLabel = new HashMap<>();
+    Map<List<String>, Value> byLabel = new LinkedHashMap<>();
     for (int i = 0; i < series.size(); i++) {
       byLabel.put(series.labels().get(i), series.elements().get(i));
     }
@@ -94,29 +122,34 @@ record RowAxis(String axis, List<List<String>> labels, Optional<Wrong> wrong) {
       none += value == null ? 1 : 0;
       elements.add(value == null ? Absent.ABSENT : value);
     }
-    said(none, byLabel.keySet(), frame);
+    said(none, labels.size(), series.axes(), byLabel.keySet(), frame);
     return new Series(series.axes(), labels, elements);
   }
 
   /** Which rows found no partner, on either side. */
-  private void said(int none, Set<List<String>> left, Frame frame) {
+  private static void said(
+      int none, int rows, List<String> axes, Set<List<String>> left, Frame frame) {
     if (none > 0) {
       frame.hint(
           new LineProblem(
               ColumnNode.WHOLE,
-              none + " of " + labels.size() + " rows of this table have no value here.",
+              none + " of " + rows + " rows of this table have no value here.",
               "",
               LineProblem.Severity.HINT));
     }
     if (!left.isEmpty()) {
       String some =
-          left.stream().limit(SOME).map(label -> label.get(0)).sorted().collect(joining(", "));
+          left.stream()
+              .limit(SOME)
+              .map(label -> String.join(" ", label))
+              .sorted()
+              .collect(joining(", "));
       frame.hint(
           new LineProblem(
               ColumnNode.WHOLE,
               (left.size() == 1 ? "1 value is" : left.size() + " values are")
                   + " of no row of this table: "
-                  + axis
+                  + String.join(" ", axes)
                   + " "
                   + some
                   + (left.size() > SOME ? " ..." : "")

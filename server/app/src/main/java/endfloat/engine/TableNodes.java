@@ -25,7 +25,8 @@ final class TableNodes {
       for (Node node : nodes) {
         node.column(true);
         if (node instanceof DefinitionNode column) {
-          column.rows(derived.rows().orElse(null));
+          derived.rows().ifPresent(column::rows);
+          column.rowsOf(derived.first());
         }
       }
       return nodes;

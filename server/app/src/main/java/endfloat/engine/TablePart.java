@@ -21,8 +21,11 @@ sealed interface TablePart {
    *
    * @param line its formula and unit, with the places where they were entered
    * @param rows of the table, to which its values are laid; empty where all columns are worked out
+   * @param first where all are, the head of the first, to whose rows those of the others are laid;
+   *     empty for that one
    */
-  record Derived(FieldLine.Stated line, Optional<RowAxis> rows) implements TablePart {}
+  record Derived(FieldLine.Stated line, Optional<RowAxis> rows, String first)
+      implements TablePart {}
 
   /**
    * A line with a limit on a column.

@@ -29,6 +29,8 @@ final class TableParts {
     List<TableColumn> columns = table.columns();
     Set<String> heads = new LinkedHashSet<>();
     RowAxis rows = rows();
+    boolean worked = columns.stream().noneMatch(TableColumn::isTyped);
+    String first = "";
     for (int at = 0; at < columns.size(); at++) {
       TableColumn column = columns.get(at);
       String name = name(column);
@@ -51,9 +53,9 @@ final class TableParts {
                     column.note(),
                     new Entered("/columns/" + at + "/unit", column.unit()),
                     new Entered("/columns/" + at + "/formula", column.formula())),
-                columns.stream().anyMatch(TableColumn::isTyped)
-                    ? Optional.of(rows)
-                    : Optional.empty()));
+                worked ? Optional.empty() : Optional.of(rows),
+                first));
+        first = worked && first.isEmpty() ? column.head() : first;
       }
     }
     if (!table.name().isEmpty() && !heads.isEmpty()) {
