@@ -171,9 +171,12 @@ export class Desk {
     return this.#question({ type: "offer", name, before });
   }
 
-  /** How a source in Java may go on at a place. @param {string} cell @param {string} text @param {number} offset @returns {Promise<any>} */
-  javaHelp(cell, text, offset) {
-    return this.#question({ type: "javaHelp", cell, text, offset });
+  /**
+   * How a source in Java may go on at a place. A later question is asked in place of one of the same purpose.
+   * @param {string} cell @param {string} text @param {number} offset @param {string} purpose @returns {Promise<any>}
+   */
+  javaHelp(cell, text, offset, purpose) {
+    return this.#question({ type: "javaHelp", cell, text, offset, purpose });
   }
 
   /** Approves the source of this hash on this machine and runs it. @param {string} cell @param {string} hash */

@@ -86,19 +86,19 @@ export class Editing {
     this.read(this.#typing.text, this.first.tokens, this.first.problems);
     this.#pad.focus(line);
     // the first question takes longest: what it would be waited for is made ready
-    if (this.java) this.desk.javaHelp(this.clause.id, "", 0);
+    if (this.java) this.desk.javaHelp(this.clause.id, "", 0, "readiness");
   }
 
   /** @param {string} text @param {number} offset */
   async #javaWords(text, offset) {
-    const help = await this.desk.javaHelp(this.clause.id, text, offset);
+    const help = await this.desk.javaHelp(this.clause.id, text, offset, "words");
     return help && { from: help.from, options: help.options.map((word) => ({ label: word })) };
   }
 
   /** What stands at a place of the source, as Java declares it. @param {number} offset */
   async #signatures(offset) {
     const { text } = this.#pad;
-    const help = await this.desk.javaHelp(this.clause.id, text, offset);
+    const help = await this.desk.javaHelp(this.clause.id, text, offset, "declarations");
     if (this.closed || text !== this.#pad.text || !(help?.signatures?.length > 0)) return;
     this.#called.hidden = false;
     this.#called.replaceChildren(...help.signatures.slice(0, 6).map((one) => el("span", { class: "src" }, one, el("br", {}))));

@@ -119,7 +119,7 @@ class JavaClauseTest extends OnTheDemonstration {
   void thePadOffersNamesOfTheRecordAndSaysWhatMayBeCalled() throws IOException {
     SheetWindow sheet = open("out1 = length;");
     sheet.edit("j1").retype("out1 = leng").awaitText("#clause-j1 .pad-words", "length");
-    sheet.type(Keys.ENTER, ".times(").type(Keys.F1);
+    sheet.type("th.times(").type(Keys.F1);
     sheet.awaitText("#clause-j1 .pad-foot", "times(Measured<?> other)");
     sheet.awaitText("#clause-j1 .cm-content", "out1 = length.times(").type(Keys.ESCAPE);
   }

@@ -11,7 +11,8 @@ import java.util.concurrent.Executors;
 /**
  * Answers how sources in Java may go on, one question after another and off the line of the page,
  * whose edits must not wait: a kernel may have to start for it. Of the questions that came
- * meanwhile only the last of a page is looked into; nobody waits for the others any more.
+ * meanwhile only the last of a page and a purpose is looked into; nobody waits for the others any
+ * more.
  */
 final class JavaQuestions {
   private final Map<String, JsonNode> last = new ConcurrentHashMap<>();
@@ -24,11 +25,12 @@ final class JavaQuestions {
           });
 
   void ask(LiveSheet sheet, Page page, JsonNode question) {
-    last.put(page.id(), question);
+    String asker = page.id() + " " + question.path("purpose").asText();
+    last.put(asker, question);
     JavaHelp help = sheet.asked(view -> view.questions().javaHelp(question.path("cell").asText()));
     one.execute(
         () -> {
-          boolean isLast = last.remove(page.id(), question);
+          boolean isLast = last.remove(asker, question);
           ObjectNode answer =
               isLast
                   ? help.at(question.path("text").asText(), question.path("offset").asInt(0))
