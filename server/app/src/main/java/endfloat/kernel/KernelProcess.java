@@ -138,6 +138,8 @@ final class KernelProcess implements AutoCloseable {
     STOPPED,
     TOO_LONG,
     DIED,
+    /** It was dying when it was asked, and has not taken the request up. */
+    NOT_BEGUN,
     /** It lived and no longer answered. */
     HUNG
   }
@@ -170,7 +172,7 @@ final class KernelProcess implements AutoCloseable {
         break;
       }
       if (!process.isAlive()) {
-        return End.DIED;
+        return hearing.hasBegun() ? End.DIED : End.NOT_BEGUN;
       }
       if (pulse.isLost(silent)) {
         process.destroyForcibly();
@@ -238,6 +240,7 @@ final class KernelProcess implements AutoCloseable {
   private final class Hearing {
     private final String id;
     private final Consumer<Message<?>> heard;
+    private boolean begun;
     private boolean replied;
     private boolean idle;
 
@@ -248,6 +251,10 @@ final class KernelProcess implements AutoCloseable {
 
     boolean isOver() {
       return replied && idle;
+    }
+
+    boolean hasBegun() {
+      return begun;
     }
 
     /** Whether anything was heard. */
@@ -278,6 +285,7 @@ final class KernelProcess implements AutoCloseable {
       if (!message.hasParentHeader() || !id.equals(message.getParentHeader().getId())) {
         return;
       }
+      begun = true;
       heard.accept(message);
       replied |= message.getHeader().getType().getName().endsWith("_reply");
       idle |=
