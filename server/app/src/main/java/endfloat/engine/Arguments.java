@@ -1,5 +1,6 @@
 package endfloat.engine;
 
+import endfloat.catalogue.Calculation;
 import endfloat.catalogue.Parameter;
 import endfloat.catalogue.ValidRange;
 import endfloat.engine.Value.PartList;
@@ -132,6 +133,19 @@ final class Arguments {
       }
       return changed;
     }
+  }
+
+  /** The places of all numbers among the arguments of a calculation that are uncertain. */
+  static List<Place> uncertainPlaces(Value[] values, Calculation calculation) {
+    List<Place> uncertain = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      for (Place place : places(values[i], calculation.parameters().get(i), i)) {
+        if (!place.value().gradient().isEmpty()) {
+          uncertain.add(place);
+        }
+      }
+    }
+    return uncertain;
   }
 
   static List<Place> places(Value value, Parameter parameter, int argument) {

@@ -8,7 +8,6 @@ import endfloat.engine.Value.Scalar;
 import endfloat.working.BuiltIn;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -116,15 +115,7 @@ final class Bending {
         || !Arguments.uncertain(values)) {
       return;
     }
-    List<Arguments.Place> places = new ArrayList<>();
-    for (int i = 0; i < values.length; i++) {
-      for (Arguments.Place place :
-          Arguments.places(values[i], calculation.parameters().get(i), i)) {
-        if (!place.value().gradient().isEmpty()) {
-          places.add(place);
-        }
-      }
-    }
+    List<Arguments.Place> places = Arguments.uncertainPlaces(values, calculation);
     if (places.size() > MOST_PLACES) {
       return;
     }

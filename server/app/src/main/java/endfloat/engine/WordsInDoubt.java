@@ -8,7 +8,6 @@ import endfloat.definition.Progress;
 import endfloat.definition.RefusedException;
 import endfloat.working.LineProblem;
 import endfloat.working.Span;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -62,15 +61,7 @@ final class WordsInDoubt {
         || !Arguments.uncertain(values)) {
       return Optional.empty();
     }
-    List<Arguments.Place> places = new ArrayList<>();
-    for (int i = 0; i < values.length; i++) {
-      for (Arguments.Place place :
-          Arguments.places(values[i], calculation.parameters().get(i), i)) {
-        if (!place.value().gradient().isEmpty()) {
-          places.add(place);
-        }
-      }
-    }
+    List<Arguments.Place> places = Arguments.uncertainPlaces(values, calculation);
     if (places.size() > MOST_PLACES) {
       return Optional.empty();
     }
